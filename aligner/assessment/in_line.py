@@ -1,0 +1,227 @@
+"""What plate, bars or widths say: whether the legs lie in one plane, and what to turn."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from aligner.assessment.notice import Notice, attention, note, refused
+from aligner.assessment.readings import (
+    Judged,
+    gauge_notices,
+    gauge_of,
+    judged,
+    mean_of,
+    odd_reading,
+)
+from aligner.errors import AlignerError
+from aligner.gauging import Advice, Term, Verdict, combine, settling_advice
+from aligner.geometry import Corner, ForkDimensions, InLine, from_bars, from_plate, from_spread
+from aligner.job import BarReadings, Job, PlateReadings, SpreadReadings
+from aligner.sheet.quantities import Angle, Length, Quantity
+
+WHERE = "align.in_line"
+
+
+@dataclass(frozen=True)
+class InLineAssessment:
+    """The legs against each other.
+
+    Attributes:
+        geometry: skew, twist, rim, turn at the axle, convergence; `None` without readings.
+        judged: what is held against the tolerance: the twist (or the convergence, by widths)
+            in degrees, or what the gauge reads in mm.
+        verdict: within, out, unsettled or missing.
+        advice: what would settle it.
+        notices: what to know.
+    """
+
+    geometry: InLine | None = None
+    judged: Judged | None = None
+    verdict: Verdict = Verdict.MISSING
+    advice: Advice | None = None
+    notices: tuple[Notice, ...] = ()
+
+
+@dataclass(frozen=True)
+class _Measured:
+    geometry: InLine
+    reading_mm: float
+    angle_deg: float | None
+    slope_deg_per_mm: float
+    terms: tuple[Term, ...]
+
+
+def fork_dimensions(job: Job) -> ForkDimensions:
+    """The fork's dimensions as the geometry takes them."""
+    fork = job.sheet.fork
+    return ForkDimensions(
+        leg_spacing_mm=fork.leg_spacing.value if fork.leg_spacing else None,
+        bracket_spacing_mm=fork.bracket_spacing.value if fork.bracket_spacing else None,
+        lower_bracket_to_axle_mm=(
+            fork.lower_bracket_to_axle.value if fork.lower_bracket_to_axle else None
+        ),
+    )
+
+
+def assess_in_line(job: Job) -> InLineAssessment:
+    """The in-line readings of a job's present attempt, assessed."""
+    notices: list[Notice] = []
+    try:
+        measured = _measure(job, notices)
+    except AlignerError as error:
+        return InLineAssessment(notices=(*notices, refused(WHERE, error)))
+    if measured is None:
+        return InLineAssessment(notices=tuple(notices))
+    tolerance = job.sheet.in_line.tolerance
+    whole = combine(measured.terms)
+    result: Judged | None = None
+    terms = measured.terms
+    if tolerance is None:
+        notices.append(
+            attention("sheet.in_line.tolerance", "The sheet gives no tolerance for the legs' plane.")
+        )
+    elif isinstance(tolerance, Length):
+        result = judged(
+            measured.reading_mm,
+            whole.standard_uncertainty,
+            whole.degrees_of_freedom,
+            tolerance.value,
+        )
+    elif isinstance(tolerance, Angle) and measured.angle_deg is not None:
+        slope = measured.slope_deg_per_mm
+        terms = tuple(
+            Term(term.coefficient * slope, term.estimate, term.limit_group) for term in terms
+        )
+        u = whole.standard_uncertainty
+        result = judged(
+            measured.angle_deg,
+            None if u is None else u * abs(slope),
+            whole.degrees_of_freedom,
+            tolerance.value,
+        )
+    else:
+        notices.append(
+            attention(
+                "sheet.fork.bracket_spacing",
+                "The tolerance is an angle, and the twist needs the leg spacing and the bracket "
+                "spacing: give them, or give the tolerance as a length.",
+            )
+        )
+    advice = None
+    if result and result.verdict is Verdict.UNSETTLED and result.tolerance is not None:
+        others = [gauge.described(name) for name, gauge in job.gauges.items()]
+        advice = settling_advice(terms, result.tolerance, value=result.value, other_gauges=others)
+    return InLineAssessment(
+        geometry=measured.geometry,
+        judged=result,
+        verdict=result.verdict if result else Verdict.MISSING,
+        advice=advice,
+        notices=tuple(notices),
+    )
+
+
+def _measure(job: Job, notices: list[Notice]) -> _Measured | None:
+    readings = job.align.in_line
+    match readings:
+        case PlateReadings():
+            return _by_plate(job, readings, notices)
+        case BarReadings():
+            return _by_bars(job, readings, notices)
+        case SpreadReadings():
+            return _by_spread(job, readings, notices)
+        case None:
+            return None
+
+
+def _by_plate(job: Job, readings: PlateReadings, notices: list[Notice]) -> _Measured | None:
+    gauge = gauge_of(job, readings.gauge)
+    gap = mean_of(readings.gap, gauge)
+    if gap is None:
+        return None
+    notices += _on_readings(job, readings.gauge, readings.gap, "gap")
+    if not _has(readings.height, "height", "the height between the plate's contact lines", notices):
+        return None
+    if readings.corner is None and gap.value_mm > 0:
+        notices.append(
+            attention(f"{WHERE}.corner", "Say which corner of the plate stands off the tube.")
+        )
+        return None
+    height_mm = readings.height.value if readings.height else 0.0
+    fork = fork_dimensions(job)
+    corner = readings.corner or Corner.LOWER_LEFT
+    found = from_plate(gap.value_mm, height_mm, corner, fork, readings.face)
+    return _Measured(
+        found, gap.value_mm, found.twist_deg, _twist_slope(found, fork), (Term(1.0, gap),)
+    )
+
+
+def _by_bars(job: Job, readings: BarReadings, notices: list[Notice]) -> _Measured | None:
+    gauge = gauge_of(job, readings.gauge)
+    ends = mean_of(readings.end_difference, gauge)
+    if ends is None:
+        return None
+    notices += _on_readings(job, readings.gauge, readings.end_difference, "end_difference")
+    has_height = _has(readings.height, "height", "the height between the bars", notices)
+    has_half = _has(readings.half_length, "half_length", "the bars' half length", notices)
+    if not (has_height and has_half and readings.height and readings.half_length):
+        return None
+    fork = fork_dimensions(job)
+    found = from_bars(ends.value_mm, readings.half_length.value, readings.height.value, fork)
+    return _Measured(
+        found, ends.value_mm, found.twist_deg, _twist_slope(found, fork), (Term(1.0, ends),)
+    )
+
+
+def _by_spread(job: Job, readings: SpreadReadings, notices: list[Notice]) -> _Measured | None:
+    gauge = gauge_of(job, readings.gauge)
+    upper, lower = mean_of(readings.upper, gauge), mean_of(readings.lower, gauge)
+    if upper is None and lower is None:
+        return None
+    for name, widths in (("upper", readings.upper), ("lower", readings.lower)):
+        if not widths:
+            notices.append(attention(f"{WHERE}.{name}", f"The {name} width is not measured."))
+        else:
+            notices += odd_reading(widths, gauge, f"{WHERE}.{name}")
+    notices += gauge_notices(job, readings.gauge, WHERE)
+    if not _has(readings.height, "height", "the height between the two widths", notices):
+        return None
+    if upper is None or lower is None or readings.height is None:
+        return None
+    found = from_spread(upper.value_mm, lower.value_mm, readings.height.value)
+    notices.append(
+        note(WHERE, "Widths tell whether the tubes converge. They cannot tell a twist.")
+    )
+    group = gauge.name if gauge else ""
+    return _Measured(
+        geometry=found,
+        reading_mm=lower.value_mm - upper.value_mm,
+        angle_deg=found.convergence_deg,
+        slope_deg_per_mm=found.sensitivity_deg_per_mm,
+        terms=(Term(1.0, lower, group), Term(-1.0, upper, group)),
+    )
+
+
+def _on_readings(
+    job: Job, gauge: str | None, readings: tuple[Quantity, ...], name: str
+) -> tuple[Notice, ...]:
+    odd = odd_reading(readings, gauge_of(job, gauge), f"{WHERE}.{name}")
+    return (*gauge_notices(job, gauge, WHERE), *odd)
+
+
+def _has(given: Length | None, name: str, what: str, notices: list[Notice]) -> bool:
+    if given is not None and given.value > 0:
+        return True
+    notices.append(attention(f"{WHERE}.{name}", f"Give {what}: without it nothing follows."))
+    return False
+
+
+def _twist_slope(found: InLine, fork: ForkDimensions) -> float:
+    """How the twist follows the reading, degrees for a mm: from sin(phi) = H tan(psi) / W."""
+    if found.twist_deg is None or found.skew_deg is None:
+        return 0.0
+    if fork.bracket_spacing_mm is None or fork.leg_spacing_mm is None:
+        return 0.0
+    skew, twist = math.radians(found.skew_deg), math.radians(found.twist_deg)
+    ratio = fork.bracket_spacing_mm / fork.leg_spacing_mm
+    return found.sensitivity_deg_per_mm * ratio / (math.cos(skew) ** 2 * math.cos(twist))

@@ -1,0 +1,160 @@
+"""What the protrusion readings say: whether the legs are equal and on target, and what to move."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from aligner.assessment.notice import Notice, attention, refused
+from aligner.assessment.readings import (
+    Judged,
+    gauge_notices,
+    gauge_of,
+    gravest,
+    judged,
+    mean_of,
+    odd_reading,
+)
+from aligner.errors import AlignerError
+from aligner.gauging import Advice, Difference, Estimate, Term, Verdict, difference, settling_advice
+from aligner.geometry import Moves, Policy, moves
+from aligner.job import Job, ProtrusionReadings
+
+WHERE = "align.protrusion"
+
+
+@dataclass(frozen=True)
+class ProtrusionAssessment:
+    """The legs' heights.
+
+    Attributes:
+        left: of the left leg, `None` without readings.
+        right: of the right leg.
+        policy: which leg goes where.
+        difference: left minus right, judged; positive: the left stands higher.
+        left_against_goal: left minus the height it should have, where the policy has one.
+        right_against_goal: likewise.
+        goal_mm: that height.
+        moves: what to do; positive pushes a leg up through the brackets.
+        verdict: of the difference and, where there is a goal, of each leg against it.
+        advice: what would settle it, where it is unsettled.
+        notices: what to know.
+    """
+
+    left: Estimate | None
+    right: Estimate | None
+    policy: Policy
+    difference: Judged | None = None
+    left_against_goal: Judged | None = None
+    right_against_goal: Judged | None = None
+    goal_mm: float | None = None
+    moves: Moves | None = None
+    verdict: Verdict = Verdict.MISSING
+    advice: Advice | None = None
+    notices: tuple[Notice, ...] = ()
+
+    @property
+    def mean_mm(self) -> float | None:
+        """Mean height of both legs."""
+        if self.left is None or self.right is None:
+            return None
+        return (self.left.value_mm + self.right.value_mm) / 2
+
+
+def assess_protrusion(job: Job) -> ProtrusionAssessment:
+    """The protrusion readings of a job's present attempt, assessed."""
+    readings = job.align.protrusion
+    target = job.sheet.protrusion.target
+    policy = readings.policy or (Policy.TO_TARGET if target else Policy.SHARE)
+    gauge = gauge_of(job, readings.gauge)
+    left, right = mean_of(readings.left, gauge), mean_of(readings.right, gauge)
+    notices = list(odd_reading(readings.left, gauge, f"{WHERE}.left"))
+    notices += odd_reading(readings.right, gauge, f"{WHERE}.right")
+    if left or right:
+        notices += gauge_notices(job, readings.gauge, WHERE)
+    if left is None or right is None:
+        if left or right:
+            absent = "left" if left is None else "right"
+            notices.append(attention(f"{WHERE}.{absent}", f"The {absent} leg is not measured."))
+        return ProtrusionAssessment(left, right, policy, notices=tuple(notices))
+
+    tolerance = job.sheet.protrusion.tolerance
+    tolerance_mm = tolerance.value if tolerance else None
+    if tolerance is None:
+        notices.append(
+            attention("sheet.protrusion.tolerance", "The sheet gives no tolerance for protrusion.")
+        )
+    unlike = difference(left, right, same_gauge=gauge is not None)
+    whole = judged(
+        unlike.value_mm, unlike.standard_uncertainty_mm, unlike.degrees_of_freedom, tolerance_mm
+    )
+    as_found = mean_as_found(job)
+    goal_mm = _goal_mm(policy, target.value if target else None, as_found)
+    move: Moves | None = None
+    try:
+        move = moves(
+            left.value_mm, right.value_mm, policy, target.value if target else None, as_found
+        )
+    except AlignerError as error:
+        notices.append(refused(f"{WHERE}.policy", error))
+    on_goal = [
+        judged(
+            leg.value_mm - goal_mm,
+            leg.standard_uncertainty_mm,
+            leg.degrees_of_freedom,
+            tolerance_mm,
+        )
+        for leg in (left, right)
+        if goal_mm is not None
+    ]
+    return ProtrusionAssessment(
+        left=left,
+        right=right,
+        policy=policy,
+        difference=whole,
+        left_against_goal=on_goal[0] if on_goal else None,
+        right_against_goal=on_goal[1] if on_goal else None,
+        goal_mm=goal_mm,
+        moves=move,
+        verdict=gravest(whole.verdict, *(leg.verdict for leg in on_goal)),
+        advice=_advice(job, whole, unlike, on_goal, (left, right)),
+        notices=tuple(notices),
+    )
+
+
+def mean_as_found(job: Job) -> float | None:
+    """Mean protrusion of both legs before anything was loosened; mm."""
+    found = job.as_found.protrusion
+    if not (found.left and found.right):
+        return None
+    return (_mean(found, "left") + _mean(found, "right")) / 2
+
+
+def _mean(readings: ProtrusionReadings, side: str) -> float:
+    values = [reading.value for reading in getattr(readings, side)]
+    return float(sum(values) / len(values))
+
+
+def _goal_mm(policy: Policy, target_mm: float | None, as_found_mm: float | None) -> float | None:
+    if policy is Policy.TO_TARGET:
+        return target_mm
+    return as_found_mm if policy is Policy.TO_AS_FOUND else None
+
+
+def _advice(
+    job: Job,
+    whole: Judged,
+    unlike: Difference,
+    on_goal: list[Judged],
+    legs: tuple[Estimate, Estimate],
+) -> Advice | None:
+    others = [gauge.described(name) for name, gauge in job.gauges.items()]
+    if whole.tolerance is None:
+        return None
+    if whole.verdict is Verdict.UNSETTLED:
+        return settling_advice(unlike.terms, whole.tolerance, other_gauges=others)
+    for leg, goal in zip(legs, on_goal, strict=False):
+        if goal.verdict is Verdict.UNSETTLED:
+            return settling_advice(
+                [Term(1.0, leg)], whole.tolerance, value=goal.value, other_gauges=others
+            )
+    return None

@@ -1,0 +1,97 @@
+"""From the readings of a job to estimates: which gauge, what it knows, which reading is odd."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from aligner import gauging
+from aligner.assessment.notice import Notice, attention, note
+from aligner.gauging import Estimate, Judgement, Verdict, estimate, reading_that_stands_off
+from aligner.job import Job
+from aligner.sheet.quantities import Quantity
+
+
+@dataclass(frozen=True)
+class Judged:
+    """A deviation from where it should be, with its verdict.
+
+    Attributes:
+        value: the deviation, in the unit of the tolerance (mm or degrees).
+        standard_uncertainty: of it, `None` if unknown.
+        tolerance: plus or minus; `None` where the sheet has none.
+        judgement: the verdict with its figures.
+    """
+
+    value: float
+    standard_uncertainty: float | None
+    tolerance: float | None
+    judgement: Judgement
+
+    @property
+    def verdict(self) -> Verdict:
+        """Within, out, unsettled or missing."""
+        return self.judgement.verdict
+
+
+def judged(
+    value: float, standard_uncertainty: float | None, dof: float, tolerance: float | None
+) -> Judged:
+    """A deviation held against its tolerance."""
+    verdict = gauging.judge(value, standard_uncertainty, dof, tolerance)
+    return Judged(value, standard_uncertainty, tolerance, verdict)
+
+
+_GRAVITY = (Verdict.WITHIN, Verdict.MISSING, Verdict.UNSETTLED, Verdict.OUT)
+
+
+def gravest(*verdicts: Verdict) -> Verdict:
+    """The verdict that all of them come to: out before unsettled before missing before within."""
+    return max(verdicts, key=_GRAVITY.index, default=Verdict.MISSING)
+
+
+def gauge_of(job: Job, name: str | None) -> gauging.Gauge | None:
+    """The gauge of that name as the computations take it; `None` if it is not on the list."""
+    described = job.gauges.get(name) if name else None
+    return described.described(name) if described and name else None
+
+
+def gauge_notices(job: Job, name: str | None, where: str) -> tuple[Notice, ...]:
+    """What to say where the gauge of some readings is not known."""
+    if name is None:
+        return (
+            attention(
+                f"{where}.gauge",
+                "No gauge is named, so its limit of error is not known: name the one you use.",
+            ),
+        )
+    if name not in job.gauges:
+        return (
+            attention(
+                f"{where}.gauge",
+                f"“{name}” is not on the job's list of gauges: add it there or choose another.",
+            ),
+        )
+    return ()
+
+
+def mean_of(readings: Sequence[Quantity], gauge: gauging.Gauge | None) -> Estimate | None:
+    """The estimate from some readings; `None` where there is none."""
+    return estimate([reading.value for reading in readings], gauge) if readings else None
+
+
+def odd_reading(
+    readings: Sequence[Quantity], gauge: gauging.Gauge | None, where: str
+) -> tuple[Notice, ...]:
+    """A notice where one reading stands off from its fellows; it is counted all the same."""
+    found = reading_that_stands_off([reading.value for reading in readings], gauge)
+    if found is None:
+        return ()
+    reading = readings[found.index]
+    return (
+        note(
+            f"{where}[{found.index}]",
+            f"{reading} stands off from its fellows by {abs(found.off_mm):.2g} mm. It still "
+            "counts: read it once more, and strike it out only if it was a slip.",
+        ),
+    )

@@ -1,0 +1,170 @@
+"""The lower bracket seen from above, with the frame points it is squared to; forward is up."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QPainter, QPen
+
+from aligner.drawing.strokes import WIDE, center_line, outline
+from aligner.drawing.theme import Theme
+
+_LEG_SPACING_MM = 200.0
+_OFFSET_MM = 35.0
+_REACH_MM = 60.0
+_BRACKET_HALF_WIDTH_MM = 85.0
+_SETBACK_MM = 60.0
+_FRAME_HALF_WIDTH_MM = 45.0
+
+
+@dataclass(frozen=True)
+class PlanProportions:
+    """What the plan view is drawn to; mm, `None` where it is not known.
+
+    Attributes:
+        leg_spacing_mm: centre to centre of the legs.
+        bracket_offset_mm: legs' plane ahead of the steering axis.
+        tube_mm: outside diameter of the tubes.
+        bracket_reach_mm: bracket points ahead of the axis (a).
+        bracket_half_width_mm: bracket points either side (b).
+        frame_setback_mm: frame points behind the axis (c).
+        frame_half_width_mm: frame points either side (w).
+    """
+
+    leg_spacing_mm: float | None = None
+    bracket_offset_mm: float | None = None
+    tube_mm: float | None = None
+    bracket_reach_mm: float | None = None
+    bracket_half_width_mm: float | None = None
+    frame_setback_mm: float | None = None
+    frame_half_width_mm: float | None = None
+
+
+@dataclass(frozen=True)
+class PlanView:
+    """Where things stand in the picture, in pixels.
+
+    Attributes:
+        axis: the steering axis.
+        scale: pixels a millimetre.
+        turn_deg: of the bracket as drawn, positive to the left.
+        left_frame, right_frame: the frame points.
+        left_bracket, right_bracket: the bracket points, turned.
+        proportions: that it was laid out to.
+    """
+
+    axis: QPointF
+    scale: float
+    turn_deg: float
+    left_frame: QPointF
+    right_frame: QPointF
+    left_bracket: QPointF
+    right_bracket: QPointF
+    proportions: PlanProportions
+
+
+def turn_exaggeration(turn_deg: float | None) -> int:
+    """By how much a turn is drawn larger, so that it can be seen and stays a bracket."""
+    if turn_deg is None:
+        return 1
+    for factor in (20, 10, 5, 2):
+        if abs(turn_deg) * factor <= 15.0:
+            return factor
+    return 1
+
+
+def plan_view(
+    room: QRectF, proportions: PlanProportions, turn_deg: float | None = None
+) -> PlanView:
+    """Lay the plan view out in the room there is, the bracket turned and exaggerated."""
+    p = proportions
+    spacing = _kept(p.leg_spacing_mm, _LEG_SPACING_MM, 100, 400)
+    reach = _kept(p.bracket_reach_mm, _REACH_MM, -100, 200)
+    half = _kept(p.bracket_half_width_mm, _BRACKET_HALF_WIDTH_MM, 20, 250)
+    setback = _kept(p.frame_setback_mm, _SETBACK_MM, 10, 300)
+    frame_half = _kept(p.frame_half_width_mm, _FRAME_HALF_WIDTH_MM, 10, 200)
+    drawn = (turn_deg or 0.0) * turn_exaggeration(turn_deg)
+    drawn = max(-40.0, min(40.0, drawn))
+    widest = max(spacing / 2 + 40, half + 10, frame_half + 10)
+    ahead = max(reach, 60.0) + widest * abs(math.sin(math.radians(drawn)))
+    scale = min(room.width() / (2 * widest), room.height() / (ahead + setback + 10))
+    axis = QPointF(
+        room.center().x(),
+        room.top() + (room.height() - (ahead + setback) * scale) / 2 + ahead * scale,
+    )
+
+    def bracket_point(across: float) -> QPointF:
+        return place(axis, scale, drawn, reach, across)
+
+    return PlanView(
+        axis=axis,
+        scale=scale,
+        turn_deg=drawn,
+        left_frame=QPointF(axis.x() - frame_half * scale, axis.y() + setback * scale),
+        right_frame=QPointF(axis.x() + frame_half * scale, axis.y() + setback * scale),
+        left_bracket=bracket_point(half),
+        right_bracket=bracket_point(-half),
+        proportions=p,
+    )
+
+
+def place(axis: QPointF, scale: float, turn_deg: float, ahead_mm: float, left_mm: float) -> QPointF:
+    """A point of the bracket in the picture: given ahead of and to the left of the axis."""
+    turn = math.radians(turn_deg)
+    ahead = ahead_mm * math.cos(turn) - left_mm * math.sin(turn)
+    left = left_mm * math.cos(turn) + ahead_mm * math.sin(turn)
+    return QPointF(axis.x() - left * scale, axis.y() - ahead * scale)
+
+
+def paint_plan_view(painter: QPainter, theme: Theme, view: PlanView) -> None:
+    """Paint the bracket with its legs and stem, the frame points, and the two distances."""
+    p = view.proportions
+    spacing = _kept(p.leg_spacing_mm, _LEG_SPACING_MM, 100, 400)
+    offset = _kept(p.bracket_offset_mm, _OFFSET_MM, -20, 80)
+    tube = _kept(p.tube_mm, 38.0, 22, 65)
+    reach = _kept(p.bracket_reach_mm, _REACH_MM, -100, 200)
+    center_line(
+        painter,
+        theme,
+        QPointF(view.axis.x(), view.axis.y() - (max(reach, 60.0) + 12) * view.scale),
+        QPointF(view.axis.x(), view.left_frame.y()),
+    )
+    painter.save()
+    painter.translate(view.axis)
+    painter.rotate(-view.turn_deg)
+    s = view.scale
+    outline(painter, theme, "bracket")
+    depth = tube + 22
+    body = QRectF(
+        -(spacing / 2 + tube / 2 + 12) * s,
+        -(offset + depth / 2) * s,
+        (spacing + tube + 24) * s,
+        depth * s,
+    )
+    painter.drawRoundedRect(body, 12, 12)
+    painter.drawEllipse(QPointF(0, 0), 22 * s, 22 * s)
+    outline(painter, theme, "tube")
+    for side in (-1, 1):
+        painter.drawEllipse(QPointF(side * spacing / 2 * s, -offset * s), tube / 2 * s, tube / 2 * s)
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.drawEllipse(QPointF(0, 0), 11 * s, 11 * s)
+    painter.restore()
+    for frame, bracket in (
+        (view.left_frame, view.left_bracket),
+        (view.right_frame, view.right_bracket),
+    ):
+        painter.setPen(QPen(theme.color("accent"), WIDE))
+        painter.drawLine(frame, bracket)
+        painter.setBrush(theme.color("ink"))
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.drawEllipse(frame, 5, 5)
+        painter.setBrush(theme.color("card"))
+        painter.setPen(QPen(theme.color("ink"), WIDE))
+        painter.drawEllipse(bracket, 4, 4)
+
+
+def _kept(given: float | None, otherwise: float, low: float, high: float) -> float:
+    """A dimension to draw by: kept between bounds, so that a slip still leaves a picture."""
+    return min(max(given, low), high) if given is not None else otherwise

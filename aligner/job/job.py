@@ -1,0 +1,82 @@
+"""A job: one piece of work on one bike, from the sheet it was done by to the sign-off.
+
+The trap: a job carries a copy of its sheet, so that it reads the same in ten years. To
+change the bike's sheet is therefore another act than to change a job.
+"""
+
+from __future__ import annotations
+
+from datetime import date, datetime
+from typing import Literal
+
+from pydantic import Field
+
+from aligner.job.align import Align, ProtrusionReadings
+from aligner.job.gauges import Gauge
+from aligner.job.log import LogEntry
+from aligner.sheet import Sheet
+from aligner.sheet.model import Part
+
+
+class AsFound(Part):
+    """How things stood before anything was loosened."""
+
+    protrusion: ProtrusionReadings = ProtrusionReadings()
+
+
+class Attempt(Part):
+    """Readings that were acted on or taken again, kept as they were."""
+
+    closed: datetime
+    align: Align
+
+
+class Check(Part):
+    """One of the final checks, done or not, with what was noticed."""
+
+    name: str
+    done: bool = False
+    note: str = ""
+
+
+class SignOff(Part):
+    """Who says that the job is done, and when."""
+
+    name: str
+    on: date
+
+
+class Prove(Part):
+    """The proof of the job: final checks, road test, sign-off."""
+
+    checks: tuple[Check, ...] = ()
+    road_test: str = ""
+    sign_off: SignOff | None = None
+
+
+class Job(Part):
+    """One piece of work on one bike.
+
+    Attributes:
+        title: of the job ("front end refit").
+        sheet: the bike as it was described when the job was begun.
+        gauges: by name.
+        as_found: readings taken before anything was loosened.
+        align: the attempt at the alignment now in hand.
+        attempts: the earlier ones, oldest first.
+        log: ticks of the tightening list.
+        prove: final checks and sign-off.
+        note: anything else.
+    """
+
+    document: Literal["job"] = "job"
+    version: Literal[1] = 1
+    title: str = ""
+    sheet: Sheet = Sheet()
+    gauges: dict[str, Gauge] = Field(default_factory=dict)
+    as_found: AsFound = AsFound()
+    align: Align = Align()
+    attempts: tuple[Attempt, ...] = ()
+    log: tuple[LogEntry, ...] = ()
+    prove: Prove = Prove()
+    note: str = ""

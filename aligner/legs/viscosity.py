@@ -1,0 +1,210 @@
+"""Viscosity of fork oil: at another temperature, and of a blend of two oils.
+
+The trap is the name on the bottle. The "W" number of a fork oil ("10W") is not a viscosity: it
+differs from maker to maker and is no ISO VG grade either. Nothing here turns a W number into a
+viscosity; the viscosity in cSt at a stated temperature comes from the oil's data sheet. Nor can
+two oils be blended by their viscosities at unlike temperatures.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from aligner.legs.refusals import LegError, finite, positive
+
+W_GRADE_CAUTION = (
+    "A W number of a fork oil is not a viscosity and differs from maker to maker: "
+    "take the viscosity in cSt at 40 °C from the oil's data sheet."
+)
+KELVIN_AT_ZERO_CELSIUS = 273.15
+LOWEST_CST, HIGHEST_CST = 0.21, 2e7
+"""Range in which the double logarithm of ASTM D341 holds."""
+
+ISO_MIDPOINT_CST = {
+    2: 2.2,
+    3: 3.2,
+    5: 4.6,
+    7: 6.8,
+    10: 10.0,
+    15: 15.0,
+    22: 22.0,
+    32: 32.0,
+    46: 46.0,
+    68: 68.0,
+    100: 100.0,
+}
+"""ISO 3448: kinematic viscosity at 40 °C in the middle of each grade, cSt."""
+
+
+@dataclass(frozen=True)
+class ViscosityLaw:
+    """One oil's line in ASTM D341: log10(log10(Z)) = a - b log10(T), T in kelvin."""
+
+    a: float
+    b: float
+
+
+@dataclass(frozen=True)
+class Blend:
+    """How much of each of two oils makes the wanted viscosity.
+
+    Attributes:
+        first_share: volume of the first oil as a share of the whole, 0 to 1.
+        second_share: the rest.
+        first_ml: volume of the first oil, ml.
+        second_ml: volume of the second oil, ml.
+    """
+
+    first_share: float
+    second_share: float
+    first_ml: float
+    second_ml: float
+
+
+def viscosity_law(
+    first_cst: float, first_temperature_c: float, second_cst: float, second_temperature_c: float
+) -> ViscosityLaw:
+    """The line through two known points of one oil (usually 40 °C and 100 °C).
+
+    Source: ASTM D341, with Z = v + 0.7 + exp(-1.47 - 1.84 v - 0.51 v²).
+
+    Raises:
+        LegError: both at one temperature, or the warmer oil is not the thinner.
+    """
+    t1, t2 = _kelvin(first_temperature_c), _kelvin(second_temperature_c)
+    w1 = _double_logarithm("viscosity", first_cst)
+    w2 = _double_logarithm("viscosity", second_cst)
+    if t1 == t2:
+        raise LegError(
+            "temperature",
+            f"both viscosities are given at {first_temperature_c:g} °C",
+            "two different temperatures are needed",
+        )
+    b = (w1 - w2) / (math.log10(t2) - math.log10(t1))
+    if b <= 0:
+        raise LegError(
+            "viscosity",
+            f"{first_cst:g} cSt at {first_temperature_c:g} °C and {second_cst:g} cSt at "
+            f"{second_temperature_c:g} °C: oil gets thinner as it warms",
+            "the two may have been typed the wrong way round",
+        )
+    return ViscosityLaw(a=w1 + b * math.log10(t1), b=b)
+
+
+def viscosity_cst(law: ViscosityLaw, temperature_c: float) -> float:
+    """Kinematic viscosity at a temperature, cSt (ASTM D341).
+
+    Raises:
+        LegError: a temperature at which the law gives a value outside 0.21 to 20,000,000 cSt.
+    """
+    w = law.a - law.b * math.log10(_kelvin(temperature_c))
+    lowest = _double_logarithm("", LOWEST_CST)
+    highest = _double_logarithm("", HIGHEST_CST)
+    if not lowest <= w <= highest:
+        raise LegError(
+            "temperature",
+            f"the law does not reach to {temperature_c:g} °C for this oil",
+            "a temperature nearer to the two known ones is needed",
+        )
+    return _viscosity_of(w)
+
+
+def blend_viscosity_cst(first_cst: float, second_cst: float, first_share: float) -> float:
+    """Viscosity of two oils mixed, cSt at the one temperature both viscosities are given for.
+
+    Source: ASTM D7152, ASTM blending method: the double logarithms weighted by volume. An
+    estimate: additives that change the viscosity index can move the true value by some per cent.
+
+    Args:
+        first_cst: the first oil, cSt.
+        second_cst: the second oil at the same temperature, cSt.
+        first_share: the first oil's share by volume, 0 to 1.
+
+    Raises:
+        LegError: a share outside 0 to 1, or a viscosity the double logarithm does not hold for.
+    """
+    f = finite("share of the first oil", first_share)
+    if not 0 <= f <= 1:
+        raise LegError("share of the first oil", f"{f:g}", "a share from 0 to 1 is needed")
+    w1 = _double_logarithm("first oil", first_cst)
+    w2 = _double_logarithm("second oil", second_cst)
+    return _viscosity_of(f * w1 + (1 - f) * w2)
+
+
+def blend_for_target(
+    first_cst: float, second_cst: float, target_cst: float, total_ml: float
+) -> Blend:
+    """How much of each oil makes the wanted viscosity, all three at one temperature.
+
+    Source: ASTM D7152, inverse ASTM blending method. Where both oils and the target are the
+    same, any mixture will do and the first oil alone is given.
+
+    Args:
+        first_cst: the first oil, cSt.
+        second_cst: the second oil, cSt.
+        target_cst: the wanted viscosity, cSt.
+        total_ml: volume wanted in all, ml.
+
+    Raises:
+        LegError: a target thinner than the thinner oil or thicker than the thicker one.
+    """
+    w1 = _double_logarithm("first oil", first_cst)
+    w2 = _double_logarithm("second oil", second_cst)
+    w = _double_logarithm("wanted viscosity", target_cst)
+    total = positive("oil wanted in all", total_ml, "ml")
+    thin, thick = sorted((first_cst, second_cst))
+    if not thin <= target_cst <= thick:
+        missing = "thinner" if target_cst < thin else "thicker"
+        raise LegError(
+            "wanted viscosity",
+            f"{target_cst:g} cSt cannot be mixed from oils of {first_cst:g} and {second_cst:g} cSt",
+            f"a value from {thin:g} to {thick:g} cSt or a {missing} oil is needed",
+        )
+    f = 1.0 if w1 == w2 else min(max((w - w2) / (w1 - w2), 0.0), 1.0)
+    return Blend(f, 1 - f, total * f, total * (1 - f))
+
+
+def iso_grade_limits_cst(grade: int) -> tuple[float, float]:
+    """Lowest and highest viscosity at 40 °C of an ISO VG grade, cSt (ISO 3448: middle ±10 %).
+
+    Never to be used for the W number on a bottle of fork oil: see `W_GRADE_CAUTION`.
+
+    Raises:
+        LegError: no such grade.
+    """
+    if grade not in ISO_MIDPOINT_CST:
+        known = ", ".join(str(g) for g in ISO_MIDPOINT_CST)
+        raise LegError("ISO VG grade", f"there is no VG {grade} here", f"one of {known} is needed")
+    middle = ISO_MIDPOINT_CST[grade]
+    return 0.9 * middle, 1.1 * middle
+
+
+def _kelvin(temperature_c: float) -> float:
+    kelvin = finite("temperature", temperature_c) + KELVIN_AT_ZERO_CELSIUS
+    if kelvin <= 0:
+        raise LegError("temperature", f"{temperature_c:g} °C", "nothing is colder than -273.15 °C")
+    return kelvin
+
+
+def _double_logarithm(where: str, v: float) -> float:
+    if not LOWEST_CST <= finite(where, v) <= HIGHEST_CST:
+        raise LegError(where, f"{v:g} cSt", "a value from 0.21 to 20,000,000 cSt is needed")
+    return math.log10(math.log10(v + 0.7 + _thin_oil_term(v)))
+
+
+def _thin_oil_term(v: float) -> float:
+    return math.exp(-1.47 - 1.84 * v - 0.51 * v**2)
+
+
+def _viscosity_of(w: float) -> float:
+    """Solve Z(v) for v by Newton's method: D341's own inverse is only an approximation."""
+    z = 10 ** (10**w)
+    v = z - 0.7
+    for _ in range(20):
+        term = _thin_oil_term(v)
+        step = (v + 0.7 + term - z) / (1 - (1.84 + 1.02 * v) * term)
+        v -= step
+        if abs(step) <= 1e-15 * v:
+            break
+    return v

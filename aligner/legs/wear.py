@@ -1,0 +1,64 @@
+"""Wear of tubes and bushes: from a dial's reading to the bend, from two diameters to the play.
+
+The trap: on V-blocks the dial shows TWICE the bend, because the tube's middle goes once to each
+side. A limit in the manual is one or the other; comparing a reading with a limit on the bend
+condemns a good tube. An oval tube adds to the reading, so half of it is the most the bend can be.
+"""
+
+from __future__ import annotations
+
+from aligner.legs.refusals import LegError, finite, not_negative, positive
+
+
+def indicated_runout_mm(readings_mm: tuple[float, ...]) -> float:
+    """Total indicator reading over one turn: highest less lowest, mm.
+
+    Args:
+        readings_mm: what the dial showed round the turn, mm, from any zero, either sign.
+
+    Raises:
+        LegError: fewer than two readings.
+    """
+    if len(readings_mm) < 2:
+        raise LegError(
+            "runout", f"{len(readings_mm)} reading(s)", "the highest and the lowest are needed"
+        )
+    dial = [finite("runout", reading) for reading in readings_mm]
+    return max(dial) - min(dial)
+
+
+def bend_mm(indicated_mm: float) -> float:
+    """Bend of a tube turned on V-blocks: half the total indicator reading, mm.
+
+    Source: US Army TM 10-3930-653-14&P, p. 79: the bend is half of the reading over one full
+    revolution.
+    """
+    return not_negative("indicator reading", indicated_mm, "mm") / 2
+
+
+def indicated_mm(bend: float) -> float:
+    """Total indicator reading that a bend (mm) shows, mm: a limit on the bend put as a reading."""
+    return 2 * not_negative("bend", bend, "mm")
+
+
+def bush_play_mm(bush_bore_mm: float, tube_outside_mm: float) -> float:
+    """Play of the tube in its bush: bore less tube, on the diameter, mm.
+
+    Raises:
+        LegError: a tube that does not go into the bush.
+    """
+    bore = positive("bush bore", bush_bore_mm, "mm")
+    tube = positive("tube outside diameter", tube_outside_mm, "mm")
+    if tube > bore:
+        raise LegError(
+            "tube outside diameter",
+            f"{tube:g} mm does not go into a bush of {bore:g} mm",
+            "one of the two is misread, or was measured at another place",
+        )
+    return bore - tube
+
+
+def bush_play_difference_mm(left_play_mm: float, right_play_mm: float) -> float:
+    """Play of the left leg less play of the right one, mm."""
+    left = not_negative("left bush play", left_play_mm, "mm")
+    return left - not_negative("right bush play", right_play_mm, "mm")

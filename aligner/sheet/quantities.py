@@ -1,0 +1,176 @@
+"""Quantities inside documents: kept exactly as typed, carrying the value they mean.
+
+A quantity is text in a document ("4.25 mm", "31 lbf·ft") and so survives a change of
+preferred units without rounding drift. A bare number is refused: it has no unit.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Any, ClassVar, Self
+
+from pydantic import GetCoreSchemaHandler
+from pydantic_core import CoreSchema, core_schema
+
+from aligner import units
+from aligner.units import Dimension, UnreadableQuantity, read_quantity
+
+
+@dataclass(frozen=True, slots=True)
+class Quantity:
+    """A quantity as typed. Use one of the kinds below, which say what it measures.
+
+    Attributes:
+        text: number and unit as typed, the unit spelled one way: "31 lbf·ft".
+        value: the same in the dimension's own unit (mm, N·m, deg, %, ml, km, N, ...).
+    """
+
+    text: str
+    value: float
+
+    dimension: ClassVar[Dimension]
+    signed: ClassVar[bool] = False
+
+    @classmethod
+    def typed(cls, text: str, unit_if_bare: str | None = None) -> Self:
+        """What a person typed; a number alone takes `unit_if_bare`.
+
+        Raises:
+            UnreadableQuantity: in words, with what would be right.
+        """
+        found = read_quantity(
+            text, cls.dimension, unit_if_bare=unit_if_bare, signed=cls.signed
+        )
+        return cls(found.text, found.value)
+
+    @classmethod
+    def _validated(cls, given: object) -> Self:
+        if isinstance(given, cls):
+            return given
+        if isinstance(given, str):
+            return cls.typed(given)
+        if isinstance(given, (int, float)) and not isinstance(given, bool):
+            raise UnreadableQuantity(
+                "",
+                f"{given!r} is a bare number",
+                f"write it as text with its unit, such as “{cls.dimension.example}”",
+            )
+        raise UnreadableQuantity(
+            "", "this is not a quantity", f"write it as text, such as “{cls.dimension.example}”"
+        )
+
+    @classmethod
+    def __get_pydantic_core_schema__(cls, _: Any, __: GetCoreSchemaHandler) -> CoreSchema:
+        return core_schema.no_info_plain_validator_function(
+            cls._validated,
+            serialization=core_schema.plain_serializer_function_ser_schema(_as_text),
+        )
+
+    def __str__(self) -> str:
+        return self.text
+
+
+@dataclass(frozen=True, slots=True)
+class OneOf:
+    """Marks a field that takes one of several kinds of quantity, told apart by the unit."""
+
+    kinds: tuple[type[Quantity], ...]
+
+    def _validated(self, given: object) -> Quantity:
+        refusals: list[UnreadableQuantity] = []
+        for kind in self.kinds:
+            try:
+                return kind._validated(given)
+            except UnreadableQuantity as refusal:
+                refusals.append(refusal)
+        examples = " or ".join(f"“{kind.dimension.example}”" for kind in self.kinds)
+        raise UnreadableQuantity("", refusals[0].understood, f"write it as text, such as {examples}")
+
+    def __get_pydantic_core_schema__(self, _: Any, __: GetCoreSchemaHandler) -> CoreSchema:
+        return core_schema.no_info_plain_validator_function(
+            self._validated,
+            serialization=core_schema.plain_serializer_function_ser_schema(_as_text),
+        )
+
+
+_as_text: Callable[[Quantity], str] = str
+
+
+class Length(Quantity):
+    """A length, zero or more; `value` in mm."""
+
+    __slots__ = ()
+    dimension = units.LENGTH
+
+
+class SignedLength(Quantity):
+    """A length with a sign; `value` in mm."""
+
+    __slots__ = ()
+    dimension = units.LENGTH
+    signed = True
+
+
+class Torque(Quantity):
+    """A torque, zero or more; `value` in N·m."""
+
+    __slots__ = ()
+    dimension = units.TORQUE
+
+
+class Angle(Quantity):
+    """An angle, zero or more; `value` in degrees."""
+
+    __slots__ = ()
+    dimension = units.ANGLE
+
+
+class SignedAngle(Quantity):
+    """An angle with a sign; `value` in degrees."""
+
+    __slots__ = ()
+    dimension = units.ANGLE
+    signed = True
+
+
+class Ratio(Quantity):
+    """A share or a tolerance; `value` in per cent."""
+
+    __slots__ = ()
+    dimension = units.RATIO
+
+
+class Volume(Quantity):
+    """A volume, zero or more; `value` in ml."""
+
+    __slots__ = ()
+    dimension = units.VOLUME
+
+
+class Distance(Quantity):
+    """A distance on the road, zero or more; `value` in km."""
+
+    __slots__ = ()
+    dimension = units.DISTANCE
+
+
+class Force(Quantity):
+    """A force, zero or more; `value` in N."""
+
+    __slots__ = ()
+    dimension = units.FORCE
+
+
+class Stiffness(Quantity):
+    """A spring rate, zero or more; `value` in N/mm."""
+
+    __slots__ = ()
+    dimension = units.STIFFNESS
+
+
+class Viscosity(Quantity):
+    """A kinematic viscosity, zero or more; `value` in cSt (mm²/s)."""
+
+    __slots__ = ()
+    dimension = units.VISCOSITY

@@ -1,0 +1,53 @@
+"""The sheet: what is known of one bike's front end, each value with where it came from."""
+
+from __future__ import annotations
+
+from typing import Literal, Self
+
+from pydantic import Field, model_validator
+
+from aligner.errors import AlignerError
+from aligner.sheet.dimensions import Fork, ProtrusionLimits, Steering, TurnLimits
+from aligner.sheet.fasteners import Fastener, OrderRule
+from aligner.sheet.model import Part
+
+
+class Sheet(Part):
+    """One bike.
+
+    Attributes:
+        name: of the bike, as its owner calls it.
+        fork: kind and dimensions of the fork.
+        steering: what sets the steering geometry.
+        protrusion: target and tolerance of the tubes' height.
+        squaring: tolerance of the lower bracket's squareness to the frame.
+        in_line: tolerance of the legs lying in one plane.
+        fasteners: every joint the planner orders.
+        rules: what the maker says of the order; these override the defaults.
+        sources: where a value came from, by its path ("fork.leg_spacing": "measured").
+        note: anything else worth knowing.
+    """
+
+    document: Literal["sheet"] = "sheet"
+    version: Literal[1] = 1
+    name: str = ""
+    fork: Fork = Fork()
+    steering: Steering = Steering()
+    protrusion: ProtrusionLimits = ProtrusionLimits()
+    squaring: TurnLimits = TurnLimits()
+    in_line: TurnLimits = TurnLimits()
+    fasteners: tuple[Fastener, ...] = ()
+    rules: tuple[OrderRule, ...] = ()
+    sources: dict[str, str] = Field(default_factory=dict)
+    note: str = ""
+
+    @model_validator(mode="after")
+    def _names_each_fastener_once(self) -> Self:
+        seen: set[str] = set()
+        for fastener in self.fasteners:
+            if fastener.name in seen:
+                raise AlignerError(
+                    "fasteners", f"“{fastener.name}” stands there twice", "give each its own name"
+                )
+            seen.add(fastener.name)
+        return self

@@ -1,0 +1,174 @@
+"""JSON text read strictly: what another program might read otherwise is refused by its place.
+
+The trap: a lenient reader takes the last of two fields of one name, reads NaN as a number
+and 1e999 as infinity, and lets half a character through; the next program to read the same
+file then sees another job, or none.
+"""
+
+from __future__ import annotations
+
+import json
+from typing import Any
+
+from aligner.storage.refusal import UnusableDocument, written_path
+
+_DEEPEST = 32
+_LONGEST_NUMBER = 40
+_BYTE_ORDER_MARK = b"\xef\xbb\xbf"
+_OTHER_ENCODINGS = (b"\xff\xfe", b"\xfe\xff", b"\x00\x00\xfe\xff")
+_SYNTAX = {
+    "Expecting value": ("a value is missing or misspelt", "give text in double quotes"),
+    "Expecting property name enclosed in double quotes": (
+        "a field's name in double quotes belongs here",
+        "quote the name, or take out the comma before it",
+    ),
+    "Expecting ':' delimiter": ("a colon is missing", 'write "name": "value"'),
+    "Expecting ',' delimiter": ("a comma or a closing bracket is missing", "put it in"),
+    "Extra data": ("something stands after the end of the document", "take it out"),
+    "Unterminated string starting at": ("a text has no closing quotation mark", "put it in"),
+    "Invalid control character at": (
+        "a text holds a line break or another control character",
+        "write \\n for a line break",
+    ),
+    "Invalid \\escape": ("a backslash in a text stands alone", "write it twice"),
+    "Invalid \\uXXXX escape": ("\\u is not followed by four digits", "write four, as in \\u00b7"),
+    "Illegal trailing comma before end of object": ("a comma too many", "take it out"),
+    "Illegal trailing comma before end of array": ("a comma too many", "take it out"),
+}
+
+
+class _Fault:
+    """Stands in the parsed document for what may not be there, until its path is known."""
+
+    def __init__(self, understood: str, wanted: str) -> None:
+        self.understood = understood
+        self.wanted = wanted
+
+
+def text_of(content: bytes) -> str:
+    """A file's bytes as text; a byte-order mark is passed over.
+
+    Raises:
+        UnusableDocument: empty, or not UTF-8.
+    """
+    content = content.removeprefix(_BYTE_ORDER_MARK)
+    if not content.strip():
+        raise UnusableDocument("", "the file is empty", "take another copy of it")
+    try:
+        return content.decode()
+    except UnicodeDecodeError as error:
+        if content.startswith(_OTHER_ENCODINGS):
+            understood = "the text is not in UTF-8 but in UTF-16 or UTF-32"
+        else:
+            line = content.count(b"\n", 0, error.start) + 1
+            understood = f"line {line} holds bytes that are not UTF-8 text"
+        raise UnusableDocument("", understood, "save it as UTF-8") from error
+
+
+def parsed_text(text: str) -> object:
+    """The values a JSON text holds.
+
+    Raises:
+        UnusableDocument: not JSON, or JSON that two programs could read in two ways.
+    """
+    try:
+        parsed = json.loads(
+            text,
+            object_pairs_hook=_fields,
+            parse_constant=_constant,
+            parse_int=_whole_number,
+            parse_float=_number,
+        )
+    except json.JSONDecodeError as error:
+        raise _not_json(error) from error
+    except RecursionError as error:
+        raise _too_deep("") from error
+    _check(parsed, may_hold_half_characters="\\ud" in text or "\\uD" in text)
+    return parsed
+
+
+def _fields(pairs: list[tuple[str, Any]]) -> object:
+    fields = dict(pairs)
+    if len(fields) == len(pairs):
+        return fields
+    seen: set[str] = set()
+    for name, _ in pairs:
+        if name in seen:
+            break
+        seen.add(name)
+    return _Fault(f"the field “{_shortened(name)}” stands there twice", "take one of them out")
+
+
+def _constant(name: str) -> _Fault:
+    return _Fault(f"{name} is not a number", "write the value as text with its unit")
+
+
+def _whole_number(digits: str) -> object:
+    if len(digits) > _LONGEST_NUMBER:
+        return _Fault(f"{_shortened(digits)} is too large a number", "write it shorter")
+    return int(digits)
+
+
+def _number(digits: str) -> object:
+    number = float(digits)
+    if len(digits) > _LONGEST_NUMBER or number in (float("inf"), float("-inf")):
+        return _Fault(f"{_shortened(digits)} is too large or too long a number", "write it shorter")
+    return number
+
+
+def _check(parsed: object, *, may_hold_half_characters: bool) -> None:
+    waiting: list[tuple[tuple[int | str, ...], object]] = [((), parsed)]
+    while waiting:
+        path, here = waiting.pop()
+        if isinstance(here, _Fault):
+            raise UnusableDocument(written_path(path), here.understood, here.wanted)
+        if isinstance(here, dict):
+            if may_hold_half_characters and any(_is_half(name) for name in here):
+                raise _half_character(written_path(path))
+            inside: list[tuple[int | str, object]] = list(here.items())
+        elif isinstance(here, list):
+            inside = list(enumerate(here))
+        else:
+            if may_hold_half_characters and isinstance(here, str) and _is_half(here):
+                raise _half_character(written_path(path))
+            continue
+        if len(path) >= _DEEPEST:
+            raise _too_deep(written_path(path[:4]))
+        for key, value in reversed(inside):
+            if may_hold_half_characters or isinstance(value, (dict, list, _Fault)):
+                waiting.append(((*path, key), value))
+
+
+def _is_half(text: str) -> bool:
+    return any("\ud800" <= letter <= "\udfff" for letter in text)
+
+
+def _half_character(place: str) -> UnusableDocument:
+    return UnusableDocument(
+        place, "a text holds half a character (a lone \\ud… mark)", "type that text again"
+    )
+
+
+def _too_deep(place: str) -> UnusableDocument:
+    return UnusableDocument(
+        place,
+        "brackets are nested far too deeply for a document of this kind",
+        "take another copy of it",
+    )
+
+
+def _not_json(error: json.JSONDecodeError) -> UnusableDocument:
+    place = f"line {error.lineno}, column {error.colno}"
+    is_at_end = not error.doc[error.pos :].strip() or error.msg.startswith("Unterminated")
+    if is_at_end and error.doc[:1] in ("{", "["):
+        return UnusableDocument(
+            place,
+            "the document ends too early, as if it had been cut short",
+            "take the copy before it (“.previous”) or another one",
+        )
+    understood, wanted = _SYNTAX.get(error.msg, ("this is not JSON text", "put it right there"))
+    return UnusableDocument(place, understood, wanted)
+
+
+def _shortened(text: str) -> str:
+    return text if len(text) <= _LONGEST_NUMBER else text[: _LONGEST_NUMBER - 1] + "…"

@@ -1,0 +1,251 @@
+"""What can be measured here, in which units, and how each unit may be spelled.
+
+The trap: pint reads `Nm` as a textile unit and knows nothing of `lb ft` as a torque, so no
+text a person typed ever reaches it. The spellings stand here; pint only supplies the factor
+between two units whose names are already settled, and is imported the first time a unit
+other than the program's own is met (it costs more than the whole of Qt's start).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cache
+
+
+@dataclass(frozen=True)
+class Unit:
+    """One unit of a dimension.
+
+    Attributes:
+        symbol: how the program writes it, in files and on the screen.
+        pint_name: the expression pint knows it by.
+        spellings: what people type for it, folded by `folded` (no case, spaces or dots).
+    """
+
+    symbol: str
+    pint_name: str
+    spellings: tuple[str, ...]
+
+
+@dataclass(frozen=True, eq=False)
+class Dimension:
+    """A kind of quantity: its name, its units (the first is the program's own) and its bounds.
+
+    Attributes:
+        name: what a person calls it, with its article ("a length").
+        example: one written as it should be, for a refusal to show ("4.2 mm").
+        units: every unit it may be typed in; values inside the program are in the first.
+        largest: the largest magnitude that can be meant, in the program's own unit.
+        puzzling: spellings that could mean more than one thing, with the question to ask.
+    """
+
+    name: str
+    example: str
+    units: tuple[Unit, ...]
+    largest: float
+    puzzling: Mapping[str, str]
+
+    @property
+    def own_unit(self) -> str:
+        """The symbol of the unit that values inside the program are in."""
+        return self.units[0].symbol
+
+    def unit(self, symbol: str) -> Unit:
+        """The unit with this symbol; `KeyError` if the dimension has none such."""
+        for unit in self.units:
+            if unit.symbol == symbol:
+                return unit
+        raise KeyError(symbol)
+
+
+def folded(text: str) -> str:
+    """A unit as typed, without case and without the marks people put between its parts."""
+    kept = (letter for letter in text.casefold() if letter not in " .·⋅∙*×-_\u00a0\u202f")
+    return "".join(kept).replace("″", '"').replace("''", '"').replace("′", "'")
+
+
+LENGTH = Dimension(
+    "a length",
+    "4.2 mm",
+    (
+        Unit("mm", "millimeter", ("mm", "millimetre", "millimetres", "millimeter", "millimeters")),
+        Unit("cm", "centimeter", ("cm", "centimetre", "centimetres", "centimeter", "centimeters")),
+        Unit("m", "meter", ("m", "metre", "metres", "meter", "meters")),
+        Unit("µm", "micrometer", ("µm", "μm", "um", "micron", "microns")),
+        Unit("in", "inch", ("in", "inch", "inches", '"')),
+        Unit("ft", "foot", ("ft", "foot", "feet", "'")),
+        Unit("thou", "thou", ("thou", "mil", "mils")),
+    ),
+    largest=10_000.0,
+    puzzling={},
+)
+
+TORQUE = Dimension(
+    "a torque",
+    "23 N·m",
+    (
+        Unit("N·m", "newton * meter", ("nm", "mn", "newtonmetre", "newtonmetres", "newtonmeter")),
+        Unit("N·cm", "newton * centimeter", ("ncm",)),
+        Unit("daN·m", "decanewton * meter", ("danm", "mdan")),
+        Unit(
+            "lbf·ft",
+            "force_pound * foot",
+            ("lbfft", "ftlbf", "lbft", "ftlb", "ftlbs", "lbsft", "footpounds", "poundfeet"),
+        ),
+        Unit(
+            "lbf·in",
+            "force_pound * inch",
+            ("lbfin", "inlbf", "lbin", "inlb", "inlbs", "lbsin", "inchpounds", "poundinches"),
+        ),
+        Unit("kgf·m", "force_kilogram * meter", ("kgfm", "mkgf", "kgm", "mkg", "kpm", "mkp")),
+        Unit(
+            "kgf·cm",
+            "force_kilogram * centimeter",
+            ("kgfcm", "cmkgf", "kgcm", "cmkg", "kpcm", "cmkp"),
+        ),
+    ),
+    largest=2_000.0,
+    puzzling={
+        "lb": "is it lbf·ft or lbf·in?",
+        "lbs": "is it lbf·ft or lbf·in?",
+        "lbf": "is it lbf·ft or lbf·in?",
+        "pounds": "is it lbf·ft or lbf·in?",
+        "kg": "is it kgf·m or kgf·cm?",
+        "kgf": "is it kgf·m or kgf·cm?",
+        "n": "is it N·m or N·cm?",
+        "mnm": "is it N·m, or thousandths of one?",
+    },
+)
+
+ANGLE = Dimension(
+    "an angle",
+    "26.5 deg",
+    (
+        Unit("deg", "degree", ("deg", "degs", "degree", "degrees", "°", "º")),
+        Unit("turn", "turn", ("turn", "turns", "rev", "revs")),
+        Unit("rad", "radian", ("rad", "radian", "radians")),
+    ),
+    largest=3_600.0,
+    puzzling={"'": "minutes of arc are not read: write degrees with a decimal"},
+)
+
+RATIO = Dimension(
+    "a percentage",
+    "10 %",
+    (Unit("%", "percent", ("%", "percent", "pct")),),
+    largest=1_000.0,
+    puzzling={},
+)
+
+VOLUME = Dimension(
+    "a volume",
+    "260 ml",
+    (
+        Unit("ml", "milliliter", ("ml", "cc", "cm3", "cm³", "ccm", "millilitre", "millilitres")),
+        Unit("l", "liter", ("l", "litre", "litres", "liter", "liters")),
+        Unit("US fl oz", "us_fluid_ounce", ("usfloz", "flozus", "floz(us)")),
+        Unit("imp fl oz", "imperial_fluid_ounce", ("impfloz", "flozimp", "ukfloz", "floz(imp)")),
+    ),
+    largest=100_000.0,
+    puzzling={
+        "floz": "is it US fl oz or imp fl oz?",
+        "oz": "is it US fl oz or imp fl oz?",
+        "fluidounces": "is it US fl oz or imp fl oz?",
+    },
+)
+
+DISTANCE = Dimension(
+    "a distance on the road",
+    "100 km",
+    (
+        Unit("km", "kilometer", ("km", "kilometre", "kilometres", "kilometer", "kilometers")),
+        Unit("mi", "mile", ("mi", "mile", "miles")),
+    ),
+    largest=1_000_000.0,
+    puzzling={"m": "is it km or mi?"},
+)
+
+FORCE = Dimension(
+    "a force",
+    "12 N",
+    (
+        Unit("N", "newton", ("n", "newton", "newtons")),
+        Unit("kgf", "force_kilogram", ("kgf", "kp")),
+        Unit("lbf", "force_pound", ("lbf",)),
+    ),
+    largest=100_000.0,
+    puzzling={
+        "kg": "a scale that shows kg reads kgf: write kgf",
+        "lb": "a scale that shows lb reads lbf: write lbf",
+        "lbs": "a scale that shows lb reads lbf: write lbf",
+    },
+)
+
+STIFFNESS = Dimension(
+    "a spring rate",
+    "7.5 N/mm",
+    (
+        Unit("N/mm", "newton / millimeter", ("n/mm",)),
+        Unit("kgf/mm", "force_kilogram / millimeter", ("kgf/mm", "kg/mm", "kp/mm")),
+        Unit("lbf/in", "force_pound / inch", ("lbf/in", "lb/in", "lbs/in")),
+    ),
+    largest=1_000.0,
+    puzzling={},
+)
+
+PRESSURE = Dimension(
+    "a pressure",
+    "70 kPa",
+    (
+        Unit("kPa", "kilopascal", ("kpa",)),
+        Unit("bar", "bar", ("bar",)),
+        Unit("psi", "psi", ("psi", "lbf/in2", "lb/in2")),
+        Unit("kgf/cm²", "force_kilogram / centimeter ** 2", ("kgf/cm2", "kgf/cm²", "kg/cm2")),
+    ),
+    largest=10_000.0,
+    puzzling={},
+)
+
+VISCOSITY = Dimension(
+    "a viscosity",
+    "37 cSt",
+    (Unit("cSt", "centistokes", ("cst", "centistokes", "mm2/s", "mm²/s")),),
+    largest=10_000.0,
+    puzzling={
+        "w": "an oil's W grade is a name, not a viscosity: take the cSt from the oil's data sheet",
+    },
+)
+
+EVERY_DIMENSION = (
+    LENGTH,
+    TORQUE,
+    ANGLE,
+    RATIO,
+    VOLUME,
+    DISTANCE,
+    FORCE,
+    STIFFNESS,
+    PRESSURE,
+    VISCOSITY,
+)
+
+
+@cache
+def factor(dimension: Dimension, symbol: str) -> float:
+    """How many of the dimension's own unit one of this unit is (25.4 for an inch).
+
+    Raises:
+        KeyError: the dimension has no unit with this symbol.
+    """
+    unit = dimension.unit(symbol)
+    if unit is dimension.units[0]:
+        return 1.0
+    return float(_registry()(unit.pint_name).to(dimension.units[0].pint_name).magnitude)
+
+
+@cache
+def _registry():  # type: ignore[no-untyped-def]  # pint's registry is a class made at run time
+    import pint  # late: it is needed only when another unit than our own appears
+
+    return pint.UnitRegistry(cache_folder=None)

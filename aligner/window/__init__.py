@@ -1,0 +1,1 @@
+"""Everything that needs Qt: stages, drawing, widgets, theme. Nothing here computes."""

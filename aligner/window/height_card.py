@@ -1,0 +1,182 @@
+"""The card on which the legs' heights are read and corrected, seen from the seat."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPointF, QRectF, Qt, Signal
+from PySide6.QtGui import QPainter, QPen
+
+from aligner.assessment import Assessment
+from aligner.drawing.front_elevation import (
+    FrontElevation,
+    exaggeration,
+    front_elevation,
+    paint_front_elevation,
+)
+from aligner.drawing.strokes import arrow, dimension_line, narrow_line, words
+from aligner.drawing.theme import Theme, TypeSize
+from aligner.drawing.tolerance_strip import paint_strip
+from aligner.job import Job
+from aligner.sheet.quantities import SignedLength
+from aligner.units.preferred import Preferred
+from aligner.window.drawing_card import DrawingCard
+from aligner.window.pictures import front_proportions, height_words, strip_of
+from aligner.window.reading_box import ReadingBox
+
+_SIDES = ("left", "right")
+
+
+class HeightCard(DrawingCard):
+    """Both legs in their brackets with a box for each height.
+
+    Signals:
+        typed: side and readings, while they are being typed.
+        kept: side and readings, when a cell is left.
+        went_on: Enter after the last reading of the right leg.
+    """
+
+    typed = Signal(str, object)
+    kept = Signal(str, object)
+    went_on = Signal()
+
+    def __init__(self, theme: Theme, show: Preferred) -> None:
+        super().__init__(theme, "Height, seen from the seat")
+        self._show = show
+        self._job = Job()
+        self._assessment: Assessment | None = None
+        self.boxes = {
+            side: ReadingBox(theme, f"{side} leg", SignedLength, show.length) for side in _SIDES
+        }
+        for side, box in self.boxes.items():
+            box.setParent(self)
+            box.typed.connect(lambda readings, side=side: self.typed.emit(side, readings))
+            box.kept.connect(lambda readings, side=side: self.kept.emit(side, readings))
+        self.boxes["left"].went_on.connect(self.boxes["right"].go_to_first_empty)
+        self.boxes["right"].went_on.connect(self.went_on)
+
+    def show_job(self, job: Job, assessment: Assessment) -> None:
+        """Show a job's readings and what follows from them."""
+        self._job, self._assessment = job, assessment
+        found = assessment.protrusion
+        wanted = found.advice.readings_needed if found.advice else None
+        for side, estimate in (("left", found.left), ("right", found.right)):
+            mean = self._show.show_length(estimate.value_mm) if estimate else "not read"
+            readings = getattr(job.align.protrusion, side)
+            self.boxes[side].show_readings(readings, mean, cells=min(wanted or 0, 8))
+        difference = found.difference.value if found.difference else None
+        factor = exaggeration(difference)
+        self.say_note(f"difference drawn {factor} times" if factor > 1 else "")
+        self.setAccessibleDescription(height_words(found, self._show))
+        self.place_boxes()
+        self.update()
+
+    def place_boxes(self) -> None:
+        room = self.room()
+        width = min(self.theme.px(176), int(room.width() * 0.36))
+        for side, box in self.boxes.items():
+            height = max(box.sizeHint().height(), box.minimumSizeHint().height())
+            left = room.left() if side == "left" else room.right() - width
+            box.setGeometry(int(left), int(room.top()), width, height)
+
+    def paint_picture(self, painter: QPainter) -> None:
+        if self._assessment is None:
+            return
+        found = self._assessment.protrusion
+        left = found.left.value_mm if found.left else None
+        right = found.right.value_mm if found.right else None
+        picture = front_elevation(self._picture_room(), front_proportions(self._job), left, right)
+        paint_front_elevation(painter, self.theme, picture)
+        self._paint_names(painter, picture)
+        self._paint_dimensions(painter, picture, (left is not None, right is not None))
+        if found.moves is not None and found.verdict.value != "within":
+            self._paint_move(painter, picture, "left", found.moves.left_mm)
+            self._paint_move(painter, picture, "right", found.moves.right_mm)
+        self._paint_strip(painter)
+
+    def _picture_room(self) -> QRectF:
+        room = self.room()
+        box = max(box.height() for box in self.boxes.values())
+        strip = self.theme.px(50)
+        side = self.theme.px(64)
+        return room.adjusted(side, box * 0.62, -side, -strip - 6)
+
+    def _paint_names(self, painter: QPainter, picture: FrontElevation) -> None:
+        for bracket, name in (
+            (picture.top_bracket, "top bracket"),
+            (picture.lower_bracket, "lower bracket"),
+        ):
+            middle = Qt.AlignmentFlag.AlignHCenter
+            words(painter, self.theme, bracket, name, role="ink", align=middle)
+        for tube, name in ((picture.left_slider, "left"), (picture.right_slider, "right")):
+            middle = Qt.AlignmentFlag.AlignHCenter
+            words(painter, self.theme, tube, name, role="ink", align=middle)
+
+    def _paint_dimensions(
+        self, painter: QPainter, picture: FrontElevation, is_read: tuple[bool, bool]
+    ) -> None:
+        face = picture.top_bracket.top()
+        for side, tube, read in zip(
+            (-1, 1), (picture.left_tube, picture.right_tube), is_read, strict=True
+        ):
+            if not read:
+                continue
+            edge = tube.left() if side < 0 else tube.right()
+            plate = picture.top_bracket.left() if side < 0 else picture.top_bracket.right()
+            x = plate + side * self.theme.px(20)
+            far = x + side * 6
+            narrow_line(painter, self.theme, QPointF(edge, tube.top()), QPointF(far, tube.top()))
+            narrow_line(painter, self.theme, QPointF(plate, face), QPointF(far, face))
+            dimension_line(painter, self.theme, QPointF(x, tube.top()), QPointF(x, face))
+
+    def _paint_move(
+        self, painter: QPainter, picture: FrontElevation, side: str, move_mm: float
+    ) -> None:
+        text = self._show.show_length(abs(move_mm))
+        if not any(digit in text for digit in "123456789"):
+            return
+        tube = picture.left_tube if side == "left" else picture.right_tube
+        sign = -1 if side == "left" else 1
+        between = (picture.top_bracket.bottom() + picture.lower_bracket.top()) / 2
+        half = (picture.lower_bracket.top() - picture.top_bracket.bottom()) * 0.36
+        x = tube.center().x() + sign * (tube.width() / 2 + self.theme.px(18))
+        up = move_mm > 0
+        start = QPointF(x, between + (half if up else -half))
+        end = QPointF(x, between - (half if up else -half))
+        arrow(painter, self.theme.color("accent"), start, end, 4)
+        way = "up" if up else "down"
+        width = self.theme.px(86)
+        beside = x - width - 10 if sign < 0 else x + 10
+        align = Qt.AlignmentFlag.AlignRight if sign < 0 else Qt.AlignmentFlag.AlignLeft
+        box = QRectF(beside, between - self.theme.px(24), width, self.theme.px(48))
+        words(
+            painter,
+            self.theme,
+            box,
+            f"{way}\n{text}",
+            role="accent",
+            size=TypeSize.TEXT,
+            bold=True,
+            align=align,
+        )
+
+    def _paint_strip(self, painter: QPainter) -> None:
+        if self._assessment is None:
+            return
+        found = self._assessment.protrusion
+        room = self.room()
+        height = self.theme.px(14)
+        box = QRectF(room.left(), room.bottom() - height, room.width(), height)
+        line = QRectF(room.left(), box.top() - self.theme.px(30), room.width(), self.theme.px(24))
+        is_out = found.verdict.value == "out"
+        painter.setPen(QPen(self.theme.color("ink")))
+        words(
+            painter,
+            self.theme,
+            line,
+            height_words(found, self._show),
+            role="attention" if is_out else "ink",
+            size=TypeSize.TEXT,
+            bold=True,
+        )
+        strip = strip_of(found.difference)
+        if strip is not None:
+            paint_strip(painter, self.theme, box, strip)

@@ -1,0 +1,69 @@
+"""Labels and cards in the theme's few forms, so that no screen invents another."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+
+from aligner.drawing.theme import GAP, ROOM
+
+
+def label(text: str = "", size: str = "text", *, wraps: bool = False, tone: str = "") -> QLabel:
+    """A label of one of the theme's sizes; its text is never read as markup."""
+    made = QLabel(text)
+    made.setTextFormat(Qt.TextFormat.PlainText)
+    made.setProperty("size", size)
+    if tone:
+        made.setProperty("tone", tone)
+    if wraps:
+        made.setWordWrap(True)
+        made.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
+    return made
+
+
+def set_tone(widget: QWidget, name: str, value: str) -> None:
+    """Set a property the style sheet looks at, and have it looked at again."""
+    if widget.property(name) != value:
+        widget.setProperty(name, value)
+        widget.style().unpolish(widget)
+        widget.style().polish(widget)
+
+
+def main_button(text: str) -> QPushButton:
+    """The one button of a screen that says what comes next."""
+    made = QPushButton(text)
+    made.setProperty("main", True)
+    made.setAutoDefault(True)
+    return made
+
+
+class Card(QFrame):
+    """A card with a title, on which other things stand in a column."""
+
+    def __init__(self, title: str = "", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("card")
+        self.column = QVBoxLayout(self)
+        self.column.setContentsMargins(ROOM, ROOM - 4, ROOM, ROOM - 4)
+        self.column.setSpacing(GAP)
+        if title:
+            self.column.addWidget(label(title, "strong"))
+
+
+class Caution(QFrame):
+    """A caution where the danger is: the word itself, and what to mind."""
+
+    def __init__(self, text: str = "", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("caution")
+        column = QVBoxLayout(self)
+        column.setContentsMargins(12, 6, 12, 6)
+        self._text = label(wraps=True)
+        column.addWidget(self._text)
+        self.say(text)
+
+    def say(self, text: str) -> None:
+        """Show this caution; hidden when there is none."""
+        self._text.setText(f"Caution: {text}" if text else "")
+        self.setAccessibleName(self._text.text())
+        self.setVisible(bool(text))

@@ -1,0 +1,144 @@
+"""The one job that a window has open, and the one door through which it is edited.
+
+The trap: two copies of the truth. Widgets hold none: they show what stands here, and every
+edit is an undoable command that puts a new job in place of the old one. What is being typed
+but not yet left is a draft: it is shown and assessed at once, and becomes one undoable step
+when the field is left.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtGui import QUndoCommand, QUndoStack
+
+from aligner.assessment import Assessment, assess
+from aligner.job import Job
+from aligner.storage.document_file import DocumentFile, load_job, save_job
+
+Change = Callable[[Job], Job]
+
+
+class OpenJob(QObject):
+    """A job, where it is kept, and its history of edits.
+
+    Signals:
+        changed: the job on the screen, and so its assessment, is another one.
+        kept_changed: the file, or whether there are unsaved edits, has changed.
+    """
+
+    changed = Signal()
+    kept_changed = Signal()
+
+    def __init__(self, job: Job | None = None, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._job = job or Job()
+        self._draft: Job | None = None
+        self._assessment: Assessment | None = None
+        self._file: DocumentFile | None = None
+        self.edits = QUndoStack(self)
+        self.edits.cleanChanged.connect(lambda _: self.kept_changed.emit())
+
+    @property
+    def job(self) -> Job:
+        """The job as it stands on the screen, with what is being typed."""
+        return self._draft or self._job
+
+    @property
+    def assessment(self) -> Assessment:
+        """What that job amounts to, worked out once for each job."""
+        if self._assessment is None:
+            self._assessment = assess(self.job)
+        return self._assessment
+
+    @property
+    def path(self) -> Path | None:
+        """The file the job is kept in, if it has one yet."""
+        return self._file.path if self._file else None
+
+    @property
+    def has_unsaved_edits(self) -> bool:
+        """Whether anything was changed since the job was last saved or opened."""
+        return not self.edits.isClean() or self._draft is not None
+
+    def draft(self, change: Change) -> None:
+        """Show what the job would be with what is being typed; nothing is kept yet."""
+        self._show(draft=change(self._job))
+
+    def drop_draft(self) -> None:
+        """Show the job without what was being typed."""
+        if self._draft is not None:
+            self._show(draft=None)
+
+    def edit(self, name: str, change: Change) -> None:
+        """Change the job by one undoable step.
+
+        Args:
+            name: of the step, as the Edit menu shows it ("left reading").
+            change: from the job as it is to the job as it shall be.
+        """
+        before = self._job
+        after = change(before)
+        self._draft = None
+        if after == before:
+            self._show(draft=None)
+            return
+        self.edits.push(_Edit(self, name, before, after))
+
+    def start(self, job: Job, file: DocumentFile | None = None) -> None:
+        """Open another job in place of this one; its history begins anew."""
+        self._job = job
+        self._file = file
+        self.edits.clear()
+        self._show(draft=None)
+        self.kept_changed.emit()
+
+    def load(self, path: Path) -> None:
+        """Open the job a file holds.
+
+        Raises:
+            UnusableDocument: in words; the job open until now stays open.
+        """
+        job, file = load_job(path)
+        self.start(job, file)
+
+    def save(self, path: Path | None = None) -> None:
+        """Write the job to its file, or to another that becomes its file.
+
+        Raises:
+            SaveFailed, ChangedOnDisk: in words; the old file is whole and the edits stay here.
+        """
+        place = path or self.path
+        if place is None:
+            raise ValueError("a job that was never saved needs a path")
+        self._file = save_job(self._job, place, self._file if place == self.path else None)
+        self.edits.setClean()
+        self.kept_changed.emit()
+
+    def put(self, job: Job) -> None:
+        """Set the job without a step of its own: only the undoable commands call this."""
+        self._job = job
+        self._show(draft=None)
+
+    def _show(self, draft: Job | None) -> None:
+        self._draft = draft
+        self._assessment = None
+        self.changed.emit()
+
+
+class _Edit(QUndoCommand):
+    """One undoable step: the job before it and the job after it."""
+
+    def __init__(self, open_job: OpenJob, name: str, before: Job, after: Job) -> None:
+        super().__init__(name)
+        self._open_job = open_job
+        self._before = before
+        self._after = after
+
+    def undo(self) -> None:
+        self._open_job.put(self._before)
+
+    def redo(self) -> None:
+        self._open_job.put(self._after)

@@ -1,0 +1,127 @@
+"""From an assessed job to what the drawings show: proportions, strips and their words.
+
+Nothing is worked out here: values are picked from the assessment and put into words.
+"""
+
+from __future__ import annotations
+
+from aligner.assessment.in_line import InLineAssessment
+from aligner.assessment.protrusion import ProtrusionAssessment
+from aligner.assessment.readings import Judged
+from aligner.assessment.squaring import SquaringAssessment
+from aligner.drawing.front_elevation import FrontProportions
+from aligner.drawing.plan_view import PlanProportions
+from aligner.drawing.tolerance_strip import StripPicture
+from aligner.gauging import Verdict
+from aligner.job import Job
+from aligner.sheet import ForkKind
+from aligner.sheet.quantities import Quantity
+from aligner.units.preferred import Preferred
+
+
+
+def front_proportions(job: Job) -> FrontProportions:
+    """What the front elevation is drawn to."""
+    fork = job.sheet.fork
+    return FrontProportions(
+        leg_spacing_mm=_value(fork.leg_spacing),
+        bracket_spacing_mm=_value(fork.bracket_spacing),
+        tube_mm=_value(fork.tube_diameter),
+        is_upside_down=fork.kind is ForkKind.UPSIDE_DOWN,
+    )
+
+
+def plan_proportions(job: Job, place: int) -> PlanProportions:
+    """What the plan view is drawn to, with the points of one pair of distances."""
+    fork = job.sheet.fork
+    pairs = job.align.squaring
+    pair = pairs[place] if place < len(pairs) else None
+    return PlanProportions(
+        leg_spacing_mm=_value(fork.leg_spacing),
+        bracket_offset_mm=_value(fork.bracket_offset),
+        tube_mm=_value(fork.tube_diameter),
+        bracket_reach_mm=_value(pair.bracket_reach) if pair else None,
+        bracket_half_width_mm=_value(pair.bracket_half_width) if pair else None,
+        frame_setback_mm=_value(pair.frame_setback) if pair else None,
+        frame_half_width_mm=_value(pair.frame_half_width) if pair else None,
+    )
+
+
+def strip_of(found: Judged | None) -> StripPicture | None:
+    """The strip of a judged deviation; `None` where there is nothing to hold it against."""
+    if found is None or found.tolerance is None:
+        return None
+    return StripPicture(
+        value=found.value,
+        expanded_uncertainty=found.judgement.expanded_uncertainty,
+        tolerance=found.tolerance,
+        is_out=found.verdict is Verdict.OUT,
+    )
+
+
+def height_words(found: ProtrusionAssessment, show: Preferred) -> str:
+    """The heights' verdict in words: "out: left 1.6 ± 0.1 mm low; ± 0.5 mm is allowed"."""
+    difference = found.difference
+    if difference is None:
+        return "not measured yet"
+    size = _with_uncertainty(difference, show)
+    if difference.value == 0:
+        unlike = f"equal, ± {size}" if difference.judgement.expanded_uncertainty else "equal"
+    else:
+        unlike = f"left {size} {'high' if difference.value > 0 else 'low'}"
+    allowed = "" if difference.tolerance is None else (
+        f"; ± {show.show_length(difference.tolerance)} is allowed"
+    )
+    if found.verdict is Verdict.OUT and difference.verdict is not Verdict.OUT:
+        goal = show.show_length(found.goal_mm or 0.0)
+        return f"out: not at {goal}; {unlike}{allowed}"
+    return f"{found.verdict.value}: {unlike}{allowed}"
+
+
+def square_words(found: SquaringAssessment, show: Preferred) -> str:
+    """The bracket's verdict in words."""
+    if found.turn is not None:
+        turn = found.turn
+        way = "left" if turn.value > 0 else "right"
+        spread = turn.judgement.expanded_uncertainty
+        within = f" ± {spread:.2f}" if spread is not None else ""
+        allowed = f"; ± {turn.tolerance:g}° is allowed" if turn.tolerance is not None else ""
+        return f"{found.verdict.value}: turned {abs(turn.value):.2f}{within}° to the {way}{allowed}"
+    pair = found.leading_pair
+    if pair is None or pair.difference is None:
+        return "not measured yet"
+    more = "more" if pair.difference.value > 0 else "less"
+    size = _with_uncertainty(pair.difference, show)
+    return f"{found.verdict.value}: left {size} {more} than right"
+
+
+def in_line_words(found: InLineAssessment, show: Preferred) -> str:
+    """The verdict on the legs' plane in words."""
+    geometry, judged = found.geometry, found.judged
+    if geometry is None:
+        return "not measured yet"
+    if geometry.convergence_deg is not None:
+        way = "wider" if geometry.convergence_deg > 0 else "narrower"
+        what = f"{abs(geometry.convergence_deg):.2f}° {way} going down"
+    elif geometry.twist_deg is not None:
+        way = "left" if geometry.twist_deg > 0 else "right"
+        what = f"top bracket turned {abs(geometry.twist_deg):.2f}° to the {way}"
+    else:
+        what = f"skew {abs(geometry.skew_deg or 0.0):.2f}°"
+    spread = judged.judgement.expanded_uncertainty if judged else None
+    return f"{found.verdict.value}: {what}" + (f", ± {spread:.2g}" if spread else "")
+
+
+def _with_uncertainty(found: Judged, show: Preferred) -> str:
+    size = show.show_length(abs(found.value))
+    spread = found.judgement.expanded_uncertainty
+    if spread is None:
+        return size
+    number, unit = size.split(" ", 1)
+    return f"{number} ± {show.show_length(spread).split(' ', 1)[0]} {unit}"
+
+
+def _value(quantity: Quantity | None) -> float | None:
+    return quantity.value if quantity else None
+
+

@@ -1,0 +1,67 @@
+"""The one style sheet, made from the theme and set once on the window."""
+
+from __future__ import annotations
+
+from aligner.drawing.theme import Palette, Theme, TypeSize
+
+
+def style_sheet(theme: Theme) -> str:
+    """The style sheet of a theme."""
+    return _STYLE.format(
+        **{name: getattr(theme.palette, name) for name in Palette.__dataclass_fields__},
+        **{size.value: theme.points(size) for size in TypeSize},
+    )
+
+
+_STYLE = """
+* {{ font-size: {text}pt; color: {ink}; }}
+QMainWindow, QWidget#ground {{ background: {ground}; }}
+QWidget#side {{ background: {side}; }}
+QFrame#card {{ background: {card}; border: 1px solid {line}; border-radius: 8px; }}
+QFrame#card[inHand="true"] {{ border: 2px solid {accent}; }}
+QFrame#caution {{ background: {attention_soft}; border: 1px solid {attention};
+    border-radius: 6px; }}
+QLabel {{ background: transparent; }}
+QLabel[size="small"] {{ font-size: {small}pt; color: {quiet}; }}
+QLabel[size="quiet"] {{ color: {quiet}; }}
+QLabel[size="strong"] {{ font-weight: 600; }}
+QLabel[size="value"] {{ font-size: {value}pt; font-weight: 600; }}
+QLabel[size="sentence"] {{ font-size: {sentence}pt; font-weight: 700; }}
+QLabel[size="huge"] {{ font-size: {huge}pt; font-weight: 700; }}
+QLabel[tone="attention"] {{ color: {attention}; }}
+QLabel[tone="accent"] {{ color: {accent}; }}
+QPushButton {{ background: {card}; border: 1px solid {line}; border-radius: 6px;
+    padding: 7px 14px; min-height: 18px; }}
+QPushButton:hover {{ border-color: {accent}; }}
+QPushButton:focus {{ border: 2px solid {accent}; padding: 6px 13px; }}
+QPushButton:disabled {{ color: {quiet}; background: {ground}; }}
+QPushButton[main="true"] {{ background: {accent}; color: {on_accent}; font-weight: 600;
+    border: 1px solid {accent}; padding: 10px 22px; }}
+QPushButton[main="true"]:focus {{ border: 2px solid {ink}; padding: 9px 21px; }}
+QPushButton[main="true"]:disabled {{ background: {ground}; color: {quiet};
+    border: 1px solid {line}; }}
+QPushButton:checked {{ background: {accent_soft}; border-color: {accent}; }}
+QLineEdit, QPlainTextEdit, QComboBox {{ background: {card}; border: 1px solid {line};
+    border-radius: 5px; padding: 4px 6px; selection-background-color: {accent};
+    selection-color: {on_accent}; }}
+QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus {{ border: 2px solid {accent};
+    padding: 3px 5px; }}
+QLineEdit[refused="true"] {{ border: 2px dashed {attention}; padding: 3px 5px; }}
+QLineEdit:read-only {{ background: {ground}; color: {quiet}; }}
+QComboBox QAbstractItemView {{ background: {card}; color: {ink};
+    selection-background-color: {accent_soft}; selection-color: {ink}; }}
+QScrollArea {{ background: transparent; border: none; }}
+QScrollArea > QWidget > QWidget {{ background: transparent; }}
+QMenuBar {{ background: {side}; }}
+QMenuBar::item {{ padding: 4px 10px; background: transparent; }}
+QMenuBar::item:selected, QMenu::item:selected {{ background: {accent_soft}; }}
+QMenu {{ background: {card}; border: 1px solid {line}; }}
+QMenu::item {{ padding: 5px 24px; }}
+QMenu::item:disabled {{ color: {quiet}; }}
+QToolTip {{ background: {card}; color: {ink}; border: 1px solid {line}; }}
+QScrollBar:vertical {{ background: transparent; width: 12px; margin: 0; }}
+QScrollBar::handle:vertical {{ background: {line}; border-radius: 5px; min-height: 30px;
+    margin: 1px 2px; }}
+QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
+QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
+"""
