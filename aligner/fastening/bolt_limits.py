@@ -228,7 +228,7 @@ def question_torque(
     ordinary_in = tuple(
         OtherUnit(unit, typed_number * factor)
         for unit, factor in NEWTON_METRES_PER_UNIT.items()
-        if unit != typed_unit and lowest_nm <= typed_number * factor <= highest_nm
+        if lowest_nm <= typed_number * factor <= highest_nm
     )
     bolt = f"{thread.designation} class {_class_name(strength_class)}"
     return TorqueQuestion(

@@ -202,13 +202,14 @@ def _require_shorter(where: str, value_mm: float, limit_mm: float, limit: str) -
     if abs(value_mm) >= limit_mm:
         raise AlignerError(
             where,
-            f"a difference of {abs(value_mm):g} mm is not shorter than {limit}, {limit_mm:g} mm",
+            f"{abs(value_mm):g} mm is not shorter than {limit}, {limit_mm:g} mm",
             "check both and their units",
         )
 
 
 def _from_skew_tangent(tangent: float, per_mm: float, fork: ForkDimensions | None) -> InLine:
     fork = fork or ForkDimensions()
+    tangent += 0.0  # a gap of nothing at a corner of negative sign is no minus nought
     spacing = fork.leg_spacing_mm
     drop = fork.lower_bracket_to_axle_mm
     twist = _twist(tangent, fork)
@@ -225,7 +226,7 @@ def _from_skew_tangent(tangent: float, per_mm: float, fork: ForkDimensions | Non
         axle_turn_deg=(
             None
             if ahead_mm is None or spacing is None
-            else math.degrees(math.atan2(-ahead_mm, spacing))
+            else math.degrees(math.atan2(0.0 - ahead_mm, spacing))
         ),
         convergence_deg=None,
         sensitivity_deg_per_mm=math.degrees(per_mm / (1 + tangent**2)),

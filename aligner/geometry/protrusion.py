@@ -96,8 +96,7 @@ def moves(
         case Policy.RIGHT_TO_LEFT:
             return Moves(0.0, left_mm - right_mm)
         case Policy.SHARE:
-            half_mm = (right_mm - left_mm) / 2
-            return Moves(half_mm, -half_mm)
+            return Moves((right_mm - left_mm) / 2, (left_mm - right_mm) / 2)
     return Moves(goal_mm - left_mm, goal_mm - right_mm)
 
 

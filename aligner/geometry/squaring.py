@@ -80,7 +80,7 @@ def turn_deg(
 def _turn(left_mm: float, right_mm: float, pair: ReferencePair, asymmetry_mm: float) -> float:
     left, right = without_asymmetry(left_mm, right_mm, asymmetry_mm)
     # As a product, because the squares of two nearly equal distances lose digits.
-    sine = -(left - right) * (left + right) / (4 * pair.lever_mm2)
+    sine = (right - left) * (left + right) / (4 * pair.lever_mm2)
     return math.asin(sine)
 
 
@@ -189,5 +189,5 @@ def changes_without_dimensions(
     require_length("left", left_mm)
     require_length("right", right_mm)
     require_number("frame_asymmetry", frame_asymmetry_mm)
-    half_mm = (left_mm - right_mm - frame_asymmetry_mm) / 2
-    return Distances(-half_mm, half_mm)
+    left, right = without_asymmetry(left_mm, right_mm, frame_asymmetry_mm)
+    return Distances((right - left) / 2, (left - right) / 2)

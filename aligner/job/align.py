@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import datetime
 from typing import Annotated, Literal
 
 from pydantic import Field
@@ -112,8 +113,17 @@ InLineReadings = Annotated[
 
 
 class Align(Part):
-    """One attempt at the alignment: everything read before something is moved."""
+    """One attempt at the alignment: everything read before something is moved.
 
+    Attributes:
+        begun: when its first reading was taken; a measurement that must follow the
+            tightening of a clamp is held against this.
+        protrusion: the legs' heights.
+        squaring: pairs of distances to the frame.
+        in_line: by plate, bars or widths.
+    """
+
+    begun: datetime | None = None
     protrusion: ProtrusionReadings = ProtrusionReadings()
     squaring: tuple[SquaringPair, ...] = ()
     in_line: InLineReadings | None = None

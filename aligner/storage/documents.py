@@ -1,24 +1,57 @@
-"""Jobs and sheets as JSON text: reading with a clear refusal, writing in one stable form."""
+"""Jobs and sheets as JSON text: reading with a clear refusal, writing in one stable form.
+
+The trap: a newer version's document read as if it were ours loses, at the next save, every
+field we do not know. So it is refused, and can be opened to read only, with what was left out.
+"""
 
 from __future__ import annotations
 
 import json
-from typing import TypeVar
+from dataclasses import dataclass
+from typing import Any, Generic, TypeVar
 
 from pydantic import ValidationError
 
 from aligner.job import Job
 from aligner.sheet import Sheet
-from aligner.storage.refusal import UnusableDocument, refusal
+from aligner.storage.json_text import parsed_text, text_of
+from aligner.storage.migration import STEPS, VERSION, Fields, Step, migrated, oldest_version
+from aligner.storage.refusal import UnusableDocument, field_path, refusal
 
 LARGEST_BYTES = 20_000_000
-VERSION = 1
 
 Document = TypeVar("Document", Job, Sheet)
 
 
 class NewerDocument(UnusableDocument):
-    """A document made by a newer version of the program."""
+    """A document made by a newer version of the program.
+
+    Attributes:
+        version: of the document.
+        fields: the document as parsed, for `job_to_read` and `sheet_to_read`.
+    """
+
+    def __init__(self, where: str, kind: str, version: int, fields: Fields) -> None:
+        super().__init__(
+            where,
+            f"this {kind} was made by a newer version of the program ({version})",
+            f"this one reads version {VERSION}: update the program to work on it",
+        )
+        self.version = version
+        self.fields = fields
+
+
+@dataclass(frozen=True)
+class ToRead(Generic[Document]):
+    """A newer document as far as it can be understood. It must not be saved over its file.
+
+    Attributes:
+        document: the job or sheet.
+        left_out: paths of the fields that this version does not know.
+    """
+
+    document: Document
+    left_out: tuple[str, ...]
 
 
 def job_from(content: bytes) -> Job:
@@ -28,57 +61,123 @@ def job_from(content: bytes) -> Job:
         NewerDocument: made by a newer version.
         UnusableDocument: not a job, or a field of it is wrong; says which and what is right.
     """
-    return _document_from(content, Job, "job")
+    return document_from(content, Job)
 
 
 def sheet_from(content: bytes) -> Sheet:
     """The sheet a file's bytes hold; raises as `job_from`."""
-    return _document_from(content, Sheet, "sheet")
+    return document_from(content, Sheet)
+
+
+def document_from(
+    content: bytes, model: type[Document], steps: tuple[Step, ...] = STEPS
+) -> Document:
+    """The document of this kind that a file's bytes hold; raises as `job_from`.
+
+    Args:
+        content: all of the file.
+        model: `Job` or `Sheet`.
+        steps: those that bring older versions up to the present one.
+    """
+    kind = kind_of(model)
+    if len(content) > LARGEST_BYTES:
+        raise UnusableDocument("", "the file is too large", f"a {kind} is far smaller than 20 MB")
+    text = text_of(content)
+    fields = _checked_head(parsed_text(text), kind, oldest_version(steps))
+    if fields["version"] == VERSION:
+        return _validated(model, text, fields)
+    up_to_date = migrated(fields, kind, steps)
+    return _validated(model, json.dumps(up_to_date), up_to_date)
 
 
 def as_bytes(document: Job | Sheet) -> bytes:
-    """A document as it is written to disk: UTF-8, indented, defaults written out so that it reads the same in ten years."""
+    """A document as it is written to disk: UTF-8, indented, what it is in the first lines.
+
+    Defaults are written out, so that it reads the same in ten years. Half a character, which
+    UTF-8 cannot hold, is written as a question mark.
+    """
     fields = document.model_dump(mode="json", exclude_none=True)
     head = {"document": document.document, "version": document.version}
     text = json.dumps({**head, **fields}, ensure_ascii=False, indent=1)
-    return text.encode() + b"\n"
+    return text.encode(errors="replace") + b"\n"
 
 
-def _document_from(content: bytes, model: type[Document], kind: str) -> Document:
-    if len(content) > LARGEST_BYTES:
-        raise UnusableDocument("", "the file is too large", f"a {kind} is far smaller than 20 MB")
-    if not content.strip():
-        raise UnusableDocument("", "the file is empty", f"it should hold a {kind}")
+def job_to_read(newer: NewerDocument) -> ToRead[Job]:
+    """A newer job as far as this version understands it, to read only.
+
+    Raises:
+        UnusableDocument: it is too different to be read at all.
+    """
+    return _to_read(newer, Job)
+
+
+def sheet_to_read(newer: NewerDocument) -> ToRead[Sheet]:
+    """A newer sheet as far as this version understands it; raises as `job_to_read`."""
+    return _to_read(newer, Sheet)
+
+
+def kind_of(model: type[Job] | type[Sheet]) -> str:
+    """What documents of this model call themselves: "job" or "sheet"."""
+    return "job" if model is Job else "sheet"
+
+
+def _validated(model: type[Document], text: str, fields: Fields) -> Document:
     try:
-        parsed = json.loads(content)
-    except (ValueError, RecursionError) as error:
-        what = str(error) if isinstance(error, json.JSONDecodeError) else "it cannot be read"
-        raise UnusableDocument(
-            "", f"this is not a {kind} document: {what}", "it should be JSON text in UTF-8"
-        ) from error
-    _check_head(parsed, kind)
-    try:
-        return model.model_validate_json(content)
+        return model.model_validate_json(text)
     except ValidationError as error:
-        raise refusal(error, parsed) from error
+        raise refusal(error, fields) from error
 
 
-def _check_head(parsed: object, kind: str) -> None:
+def _checked_head(parsed: object, kind: str, oldest: int) -> Fields:
     if not isinstance(parsed, dict):
         raise UnusableDocument("", f"this is not a {kind} document", 'it should begin with "{"')
     found = parsed.get("document")
     if found != kind:
         raise UnusableDocument(
             "document",
-            f"“{found}” is not a {kind}" if found else "the file does not say what it is",
+            f"this is a {found}, not a {kind}"
+            if found in ("job", "sheet")
+            else "the file does not say that it is one of this program's documents",
             f'a {kind} says "document": "{kind}"',
         )
-    version = parsed.get("version")
-    if not isinstance(version, int) or isinstance(version, bool) or version < 1:
-        raise UnusableDocument("version", f"“{version}” is not a version", 'write "version": 1')
-    if version > VERSION:
-        raise NewerDocument(
-            "version",
-            f"this {kind} was made by a newer version of the program ({version})",
-            f"this one reads version {VERSION}: update the program to work on it",
-        )
+    sheet = parsed.get("sheet") if kind == "job" else None
+    inner = sheet.get("version") if isinstance(sheet, dict) else None
+    for where, version in (("version", parsed.get("version")), ("sheet.version", inner)):
+        if where == "sheet.version" and version is None:
+            continue
+        if not isinstance(version, int) or isinstance(version, bool) or version < oldest:
+            understood = "it is missing" if version is None else "this is not a version"
+            raise UnusableDocument(where, understood, f'write "version": {VERSION}')
+        if version > VERSION:
+            raise NewerDocument(where, kind, version, parsed)
+    return parsed
+
+
+def _to_read(newer: NewerDocument, model: type[Document]) -> ToRead[Document]:
+    fields = json.loads(json.dumps(newer.fields))
+    fields["version"] = VERSION
+    if isinstance(fields.get("sheet"), dict) and "version" in fields["sheet"]:
+        fields["sheet"]["version"] = VERSION
+    left_out: list[str] = []
+    while True:
+        try:
+            document = model.model_validate_json(json.dumps(fields))
+        except ValidationError as error:
+            unknown = [
+                detail["loc"] for detail in error.errors() if detail["type"] == "extra_forbidden"
+            ]
+            if not unknown:
+                raise refusal(error, fields) from error
+            left_out += [field_path(location, fields) for location in unknown]
+            for location in unknown:
+                _take_out(fields, location)
+        else:
+            return ToRead(document, tuple(left_out))
+
+
+def _take_out(fields: Fields, location: tuple[int | str, ...]) -> None:
+    here: Any = fields
+    for part in location[:-1]:
+        is_place = isinstance(here, list) or (isinstance(here, dict) and part in here)
+        here = here[part] if is_place else here
+    here.pop(location[-1], None)

@@ -16,6 +16,7 @@ from collections.abc import Callable
 from itertools import count
 from pathlib import Path
 
+from aligner.errors import AlignerError
 from aligner.storage.failure import SaveFailed, save_failed, unconfirmed
 from aligner.storage.refusal import UnusableDocument
 
@@ -88,14 +89,14 @@ def write_whole(
     Raises:
         SaveFailed: in words; the old file is whole and the new bytes are gone from the disk.
     """
-    target = Path(os.path.realpath(path))
     try:
+        target = Path(os.path.realpath(path))
         modified_ns = _replaced(target, content, keep_previous, agree)
     except OSError as error:
         raise save_failed(error, path) from error
-    except (ValueError, UnicodeError) as error:
-        if isinstance(error, SaveFailed):
-            raise
+    except AlignerError:
+        raise
+    except ValueError as error:  # a null character, or one the drive's names cannot hold
         raise SaveFailed(path.name, "this is not a file name", "give it another name") from error
     try:
         _flush_folder(target.parent)
@@ -158,9 +159,7 @@ def _content(target: Path) -> bytes:
         os.close(handle)
 
 
-def _written_beside(
-    target: Path, content: bytes, like: os.stat_result | None
-) -> tuple[Path, int]:
+def _written_beside(target: Path, content: bytes, like: os.stat_result | None) -> tuple[Path, int]:
     """A new file in the target's folder, flushed; and when it was modified, in nanoseconds."""
     new, handle = _opened_beside(target)
     try:

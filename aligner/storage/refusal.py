@@ -13,6 +13,10 @@ from pydantic_core import ErrorDetails
 
 from aligner.errors import AlignerError
 
+_LONGEST_SHOWN = 40
+_DATE_AND_TIME = "write it as “2026-11-25T14:02:00+01:00”"
+_DATE = "write it as “2026-11-25”"
+
 
 class UnusableDocument(AlignerError):
     """A document cannot be used as it is. `where` holds the field's path in it."""
@@ -28,6 +32,9 @@ def refusal(error: ValidationError, document: object) -> UnusableDocument:
     details = error.errors(include_url=False)
     first = details[0]
     path = field_path(first["loc"], document)
+    cause = first.get("ctx", {}).get("error")
+    if isinstance(cause, AlignerError) and cause.where:
+        path = f"{path}.{cause.where}" if path else cause.where
     understood, wanted = _sentence(first)
     if len(details) > 1:
         more = len(details) - 1
@@ -36,56 +43,124 @@ def refusal(error: ValidationError, document: object) -> UnusableDocument:
 
 
 def field_path(location: tuple[int | str, ...], document: object) -> str:
-    """A field's path as a person would write it: "sheet.fasteners[2].torque.nominal"."""
-    path = ""
+    """A field's path as a person would write it: "sheet.fasteners[2].torque.nominal".
+
+    Args:
+        location: where the model says it is.
+        document: the document as parsed JSON; what is not in it is a mark of the model's own,
+            but for the last part, which may be the name of a missing field.
+    """
+    kept: list[int | str] = []
     here: Any = document
     for position, part in enumerate(location):
         is_last = position == len(location) - 1
         if isinstance(part, int) and isinstance(here, list) and part < len(here):
-            path += f"[{part}]"
+            kept.append(part)
             here = here[part]
-        elif isinstance(part, str) and isinstance(here, dict) and (part in here or is_last):
+        elif isinstance(part, str) and isinstance(here, dict):
+            is_mark = part not in here and (not is_last or part == here.get("method"))
+            if not is_mark:
+                kept.append(part)
+                here = here.get(part)
+    return written_path(tuple(kept))
+
+
+def written_path(parts: tuple[int | str, ...]) -> str:
+    """Names and places in lists as one path: `gauges["depth gauge"].resolution`."""
+    path = ""
+    for part in parts:
+        if isinstance(part, int):
+            path += f"[{part}]"
+        elif part.isidentifier() and len(part) <= _LONGEST_SHOWN:
             path += f".{part}" if path else part
-            here = here.get(part)
+        else:
+            path += f'["{_shortened(part)}"]'
     return path
 
 
 def _sentence(detail: ErrorDetails) -> tuple[str, str]:
     context = detail.get("ctx", {})
-    given = detail.get("input")
+    given = _quoted(detail.get("input"))
     cause = context.get("error")
     match detail["type"]:
         case "value_error" if isinstance(cause, AlignerError):
-            place = f"{cause.where}: " if cause.where else ""
-            return place + cause.understood, cause.wanted
+            return _one_line(cause.understood), _one_line(cause.wanted)
         case "extra_forbidden":
             return "this field is not known", "check its spelling, or take it out"
         case "missing":
             return "this field is missing", "it must be given"
         case "literal_error" | "enum":
-            return f"{_quoted(given)} is not known here", f"it can be {context['expected']}"
+            return f"{given} is not known here", f"it can be {_choice(context['expected'])}"
         case "union_tag_invalid":
-            return f"{_quoted(context['tag'])} is not known here", (
-                f"it can be {context['expected_tags']}"
-            )
+            return (
+                f"the {_plain(context['discriminator'])} “{_shortened(str(context['tag']))}” "
+                "is not known here"
+            ), f"it can be {_choice(context['expected_tags'])}"
         case "union_tag_not_found":
-            return "it does not say its method", "give “method”: plate, bars or spread"
+            name = _plain(context["discriminator"])
+            return f"it does not say its {name}", f"give the field “{name}”"
         case "string_type":
-            return f"{_quoted(given)} is not text", "put it in quotation marks"
+            return f"{given} is not text", "put it in quotation marks"
+        case "string_too_short":
+            return "this text is empty", "it must be given"
+        case "string_unicode":
+            return "this text holds half a character", "type that text again"
         case "tuple_type":
-            return f"{_quoted(given)} is not a list", "put it in square brackets"
+            return f"{given} is not a list", "put it in square brackets"
         case "model_type" | "model_attributes_type" | "dict_type":
-            return f"{_quoted(given)} is not a group of fields", "put it in curly brackets"
+            return f"{given} is not a group of fields", "put it in curly brackets"
+        case "bool_type":
+            return f"{given} is neither true nor false", "write true or false"
+        case "int_type" | "int_parsing" | "int_from_float" | "int_parsing_size":
+            return f"{given} is not a whole number", "write it without quotation marks, such as 2"
+        case "greater_than_equal":
+            return f"{given} is too small", f"it is {context['ge']} or more"
+        case "less_than_equal":
+            return f"{given} is too large", f"it is {context['le']} or less"
+        case kind if kind.startswith("datetime_") or kind.startswith("timezone_"):
+            return f"{given} is not a date and time", _DATE_AND_TIME
+        case kind if kind.startswith("date_"):
+            return f"{given} is not a date", _DATE
         case "json_invalid":
-            return "this is not JSON", str(context.get("error", ""))
+            return "this is not JSON text", "take another copy of it"
         case _:
-            return f"{_quoted(given)}: {detail['msg'][:1].lower()}{detail['msg'][1:]}", ""
+            words = _one_line(detail["msg"])
+            return f"{given} cannot be used here ({words[:1].lower()}{words[1:]})", ""
 
 
 def _quoted(given: object) -> str:
-    if isinstance(given, dict):
-        return "a group of fields"
-    if isinstance(given, list):
-        return "a list"
-    text = str(given)
-    return f"“{text if len(text) <= 40 else text[:37] + '…'}”"
+    match given:
+        case dict():
+            return "a group of fields"
+        case list() | tuple():
+            return "a list"
+        case None:
+            return "null"
+        case bool():
+            return "true" if given else "false"
+        case str():
+            return f"“{_shortened(given)}”"
+        case _:
+            return _shortened(str(given))
+
+
+def _choice(expected: str) -> str:
+    """The model's list of what may stand here, in our quotation marks."""
+    names = _one_line(expected).replace("'", "")
+    if " or " in names or ", " not in names:
+        return names
+    return " or ".join(names.rsplit(", ", 1))
+
+
+def _plain(name: str) -> str:
+    return name.strip("'")
+
+
+def _shortened(text: str) -> str:
+    line = _one_line(text)
+    return line if len(line) <= _LONGEST_SHOWN else line[: _LONGEST_SHOWN - 1] + "…"
+
+
+def _one_line(text: str) -> str:
+    """Text that stays on one line and shows what cannot be printed as a mark."""
+    return "".join(letter if letter.isprintable() else "·" for letter in text)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import GAP, ROOM
@@ -29,12 +30,23 @@ def set_tone(widget: QWidget, name: str, value: str) -> None:
         widget.style().polish(widget)
 
 
-def main_button(text: str) -> QPushButton:
-    """The one button of a screen that says what comes next."""
-    made = QPushButton(text)
-    made.setProperty("main", True)
-    made.setAutoDefault(True)
-    return made
+class MainButton(QPushButton):
+    """The one button of a screen that says what comes next; Enter presses it like Space."""
+
+    def __init__(self, text: str) -> None:
+        super().__init__(text)
+        self.setProperty("main", True)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not event.isAutoRepeat():
+            self.click()
+        else:
+            super().keyPressEvent(event)
+
+
+def main_button(text: str) -> MainButton:
+    """A button that says what comes next."""
+    return MainButton(text)
 
 
 class Card(QFrame):

@@ -64,7 +64,14 @@ class ReadingBox(QFrame):
     kept = Signal(object)
     went_on = Signal()
 
-    def __init__(self, theme: Theme, name: str, kind: type[Quantity], unit: str) -> None:
+    def __init__(
+        self,
+        theme: Theme,
+        name: str,
+        kind: type[Quantity],
+        unit: str,
+        cells: int = FEWEST_CELLS,
+    ) -> None:
         super().__init__()
         self.setObjectName("card")
         self._theme = theme
@@ -72,6 +79,7 @@ class ReadingBox(QFrame):
         self._unit = unit
         self._name = name
         self._cells: list[ReadingCell] = []
+        self._fewest = cells
         self._mean = label("", "value")
         self._where = label(name, "small")
         self._refusal = label("", "small", wraps=True, tone="attention")
@@ -88,7 +96,7 @@ class ReadingBox(QFrame):
         column.addLayout(head)
         column.addLayout(self._row)
         column.addWidget(self._refusal)
-        self._grow_to(FEWEST_CELLS)
+        self._grow_to(cells)
 
     @property
     def first_cell(self) -> ReadingCell:
@@ -115,7 +123,7 @@ class ReadingBox(QFrame):
         """
         self._mean.setText(mean)
         self.setAccessibleName(f"{self._name}: {mean}")
-        self._grow_to(max(FEWEST_CELLS, len(readings), cells))
+        self._grow_to(max(self._fewest, len(readings), cells))
         if self.has_refused_text or self._is_being_typed():
             return
         for cell, reading in zip(self._cells, readings, strict=False):

@@ -129,6 +129,19 @@ def test_a_misprint_at_one_end_outweighs_a_cut_copy_at_the_other():
     assert (apart.end, apart.is_cut_copy) == ("low", False)
 
 
+def test_a_small_misprint_outweighs_a_coarse_cut_copy():
+    # 5 kgf·m is cut from 5.6; 2.30 kgf·m is 22.6 N·m, less far off but not to be explained.
+    first = PrintedRange(printed_torque("23.0", "N·m"), printed_torque("55", "N·m"))
+    second = PrintedRange(printed_torque("2.30", "kgf·m"), printed_torque("5", "kgf·m"))
+    high = printed_pair_disagreement(alone("55", "N·m"), alone("5", "kgf·m"))
+    apart = printed_pair_disagreement(first, second)
+    assert high is not None
+    assert apart is not None
+    assert high.is_cut_copy
+    assert high.beyond_rounding_nm > apart.beyond_rounding_nm
+    assert (apart.end, apart.is_cut_copy) == ("low", False)
+
+
 UNITS = st.sampled_from(list(NEWTON_METRES_PER_UNIT))
 DECIMALS = st.integers(0, 2)
 

@@ -42,8 +42,12 @@ def as_given(fork: RigidFork) -> ForkDimensions:
 
 
 def second_order(fork: RigidFork) -> float:
-    """Room for what the closed forms leave out: squares of the twist, deeper down the tubes."""
-    return math.radians(fork.twist_deg) ** 2 * (1 + fork.to_axle / fork.bracket_spacing)
+    """Room for what the closed forms leave out.
+
+    A plate or bar turns with the tubes it lies on, the more the deeper down: its turn is that
+    of the twist times depth over bracket spacing, and the closed forms leave out its square.
+    """
+    return math.radians(fork.twist_deg) ** 2 * (1 + (fork.to_axle / fork.bracket_spacing) ** 2)
 
 
 def plate_on(fork: RigidFork, corner: Corner, face: Face, upper: float, length: float) -> float:
@@ -103,7 +107,7 @@ def test_the_twist_is_recovered_from_two_bars_to_second_order(
 
     told = from_bars(ends[1] - ends[0], 300, 250, as_given(fork))
 
-    assert told.twist_deg == pytest.approx(fork.twist_deg, rel=2 * second_order(fork))
+    assert told.twist_deg == pytest.approx(fork.twist_deg, rel=second_order(fork))
 
 
 @given(fork=rigid_forks)
@@ -171,7 +175,7 @@ def test_a_top_bracket_twisted_left_turns_the_wheel_right_and_is_cured_left_side
     assert told.top_bracket_rim_mm == pytest.approx(moved_mm, rel=0.01)
 
 
-@given(gap=st.floats(0, 8), corner=st.sampled_from(Corner), face=st.sampled_from(Face))
+@given(gap=st.floats(0.001, 8), corner=st.sampled_from(Corner), face=st.sampled_from(Face))
 def test_mirrored_left_to_right_every_sign_flips(gap: float, corner: Corner, face: Face) -> None:
     mirrored = Corner(
         corner.replace("left", "right") if "left" in corner else corner.replace("right", "left")
@@ -183,7 +187,7 @@ def test_mirrored_left_to_right_every_sign_flips(gap: float, corner: Corner, fac
     for name in ("skew_deg", "twist_deg", "top_bracket_rim_mm", "axle_turn_deg"):
         assert getattr(one, name) == -getattr(other, name)
     assert one.axle_end_ahead_mm == -(other.axle_end_ahead_mm or 0)
-    assert gap == 0 or one.forward_side is not other.forward_side
+    assert {one.forward_side, other.forward_side} == set(Side)
 
 
 @given(difference=st.floats(-8, 8), scale=st.floats(0.01, 100))
@@ -252,7 +256,8 @@ def test_what_needs_a_missing_dimension_is_left_out() -> None:
 def test_a_plate_that_touches_everywhere_means_nothing_to_turn() -> None:
     told = from_plate(0.0, 260, Corner.UPPER_RIGHT, ForkDimensions(200, 190, 430))
 
-    assert (told.skew_deg, told.twist_deg, told.axle_turn_deg) == (0, 0, 0)
+    # As text, because a minus nought compares equal and would be shown with its sign.
+    assert str((told.skew_deg, told.twist_deg, told.axle_turn_deg)) == "(0.0, 0.0, 0.0)"
     assert told.forward_side is None
 
 

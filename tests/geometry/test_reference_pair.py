@@ -89,7 +89,7 @@ def test_points_without_a_lever_are_refused(pair: ReferencePair, where: str) -> 
             replace(TRUE, bracket_half_width_mm=-85),
             0,
             "bracket_half_width",
-            id="swapped",
+            id="bracket",
         ),
         pytest.param(
             184,
@@ -97,7 +97,7 @@ def test_points_without_a_lever_are_refused(pair: ReferencePair, where: str) -> 
             replace(TRUE, frame_half_width_mm=-30),
             0,
             "frame_half_width",
-            id="swapped frame",
+            id="frame",
         ),
         pytest.param(
             184, 182, replace(TRUE, bracket_reach_mm=math.nan), 0, "bracket_reach", id="no reach"

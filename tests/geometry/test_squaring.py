@@ -186,6 +186,15 @@ def test_without_dimensions_the_target_is_true_to_first_order(turn: float) -> No
     assert abs(exact.left_mm) > 0.2
 
 
+def test_a_straight_bracket_has_neither_a_turn_nor_a_minus_sign() -> None:
+    pair = ReferencePair(60, 85, 40, 30)
+
+    # As text, because a minus nought compares equal and would be shown with its sign.
+    assert str(turn_deg(183.0, 183.0, pair)) == "0.0"
+    assert str(astuple(changes(183.0, 183.0, pair))) == "(0.0, 0.0)"
+    assert str(astuple(changes_without_dimensions(183.0, 183.0))) == "(0.0, 0.0)"
+
+
 def test_at_a_quarter_turn_the_sensitivities_are_refused_in_words() -> None:
     # A lever of 300 mm2 and (40^2 - 20^2) / 4 = 300 mm2: exact in floats.
     pair = ReferencePair(0, 30, 10, 0)

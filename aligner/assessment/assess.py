@@ -1,0 +1,104 @@
+"""From a job to everything that follows from it: one function, one immutable result."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from aligner.assessment.corrections import (
+    Correction,
+    Subject,
+    asks_for_in_line,
+    asks_for_squaring,
+    next_correction,
+)
+from aligner.assessment.in_line import InLineAssessment, assess_in_line
+from aligner.assessment.notice import Level, Notice
+from aligner.assessment.protrusion import ProtrusionAssessment, assess_protrusion
+from aligner.assessment.squaring import SquaringAssessment, assess_squaring
+from aligner.assessment.stages import StageStanding, stage_standings
+from aligner.assessment.steering import SteeringAssessment, assess_steering
+from aligner.assessment.tightening import TighteningAssessment, assess_tightening
+from aligner.gauging import Verdict
+from aligner.job import Job, PlateReadings
+from aligner.units.preferred import Preferred
+
+
+@dataclass(frozen=True)
+class Assessment:
+    """What a job amounts to.
+
+    Attributes:
+        job: the job it is of.
+        protrusion: the legs' heights.
+        squaring: the lower bracket against the frame.
+        in_line: the legs against each other.
+        steering: what it does on the road.
+        tightening: the list, and where each step stands.
+        stages: where each stage stands.
+    """
+
+    job: Job
+    protrusion: ProtrusionAssessment
+    squaring: SquaringAssessment
+    in_line: InLineAssessment
+    steering: SteeringAssessment
+    tightening: TighteningAssessment
+    stages: tuple[StageStanding, ...]
+
+    @property
+    def notices(self) -> tuple[Notice, ...]:
+        """Everything a person should know, stage by stage."""
+        found: list[Notice] = [*self.protrusion.notices, *self.squaring.notices]
+        for pair in self.squaring.pairs:
+            found += pair.notices
+        found += [*self.in_line.notices, *self.steering.notices, *self.tightening.notices]
+        return tuple(found)
+
+    @property
+    def plate_gap_mm(self) -> float | None:
+        """Mean gap under the plate, where the legs were checked with one."""
+        readings = self.job.align.in_line
+        if not isinstance(readings, PlateReadings) or not readings.gap:
+            return None
+        return sum(gap.value for gap in readings.gap) / len(readings.gap)
+
+    @property
+    def is_all_within(self) -> bool:
+        """Whether everything measured is within its limit and nothing asks for attention."""
+        verdicts = [self.protrusion.verdict]
+        if asks_for_squaring(self.job):
+            verdicts.append(self.squaring.verdict)
+        if asks_for_in_line(self.job):
+            verdicts.append(self.in_line.verdict)
+        return all(verdict is Verdict.WITHIN for verdict in verdicts) and not any(
+            notice.level is Level.ATTENTION for notice in self.notices
+        )
+
+    def correction(self, show: Preferred) -> Correction:
+        """The one thing to correct now, in words, in the units a person prefers."""
+        return next_correction(self.job, self.protrusion, self.squaring, self.in_line, show)
+
+
+def assess(job: Job) -> Assessment:
+    """Everything that follows from a job. Pure: the same job gives the same assessment."""
+    protrusion = assess_protrusion(job)
+    squaring = assess_squaring(job)
+    in_line = assess_in_line(job)
+    subjects = {Subject.PROTRUSION: protrusion.verdict is Verdict.WITHIN}
+    verdicts = {"protrusion": protrusion.verdict}
+    if asks_for_squaring(job):
+        subjects[Subject.SQUARING] = squaring.verdict is Verdict.WITHIN
+        verdicts["squaring"] = squaring.verdict
+    if asks_for_in_line(job):
+        subjects[Subject.IN_LINE] = in_line.verdict is Verdict.WITHIN
+        verdicts["in_line"] = in_line.verdict
+    tightening = assess_tightening(job, verdicts, asks_for_in_line=asks_for_in_line(job))
+    return Assessment(
+        job=job,
+        protrusion=protrusion,
+        squaring=squaring,
+        in_line=in_line,
+        steering=assess_steering(job, protrusion),
+        tightening=tightening,
+        stages=stage_standings(job, subjects, tightening),
+    )
