@@ -56,6 +56,11 @@ def test_without_a_gauge_a_reading_many_steps_off_is_pointed_out():
     assert reading_that_stands_off([4.20, 4.21, 4.22, 4.21, 5.2], None).index == 4
 
 
+def test_one_step_of_the_gauge_is_ordinary_though_rounding_makes_it_longer():
+    assert 4.4 - 4.3 > 0.1
+    assert reading_that_stands_off([4.3, 4.3, 4.4, 4.3], Gauge("vernier", 0.1, 0.1, 0.02)) is None
+
+
 def test_readings_that_are_no_lengths_are_refused():
     with pytest.raises(UnusableReading):
         reading_that_stands_off([], CALIPER)

@@ -78,9 +78,7 @@ def test_an_unknown_uncertainty_settles_nothing_even_far_away():
     assert found.probability_within is found.expanded_uncertainty is found.coverage_factor is None
 
 
-@pytest.mark.parametrize(
-    ("value", "tolerance"), [(None, 0.5), (0.1, None), (None, None)], ids=str
-)
+@pytest.mark.parametrize(("value", "tolerance"), [(None, 0.5), (0.1, None), (None, None)], ids=str)
 def test_what_is_not_there_is_missing(value, tolerance):
     assert judge(value, 0.1, inf, tolerance).verdict == "missing"
     assert judge(value, None, inf, tolerance).verdict == "missing"
@@ -91,10 +89,15 @@ def test_without_a_tolerance_the_expanded_uncertainty_is_still_given():
 
 
 @pytest.mark.parametrize(
-    ("value", "verdict", "probability"), [(0.5, "within", 1.0), (0.5001, "out", 0.0)]
+    ("value", "tolerance", "verdict", "probability"),
+    [
+        pytest.param(0.5, 0.5, "within", 1.0, id="on the limit"),
+        pytest.param(0.1 + 0.2, 0.3, "within", 1.0, id="on the limit but for rounding"),
+        pytest.param(0.5001, 0.5, "out", 0.0, id="over"),
+    ],
 )
-def test_an_exact_value_is_on_one_side(value, verdict, probability):
-    found = judge(value, 0.0, inf, 0.5)
+def test_an_exact_value_is_on_one_side(value, tolerance, verdict, probability):
+    found = judge(value, 0.0, inf, tolerance)
     assert (found.verdict, found.probability_within) == (verdict, probability)
 
 
