@@ -43,11 +43,13 @@ def read_whole(path: Path, largest: int) -> bytes:
     """
     try:
         if path.is_dir():
-            raise UnusableDocument("", "this is a folder", "name a job document in it")
+            raise IsADirectoryError(errno.EISDIR, "it is a folder")
         with path.open("rb") as file:
             return file.read(largest + 1)
     except (FileNotFoundError, NotADirectoryError) as error:
         raise UnusableDocument("", "there is no such file", "check its name") from error
+    except IsADirectoryError as error:
+        raise UnusableDocument("", "this is a folder", "name a job document in it") from error
     except PermissionError as error:
         raise UnusableDocument(
             "", "reading it is not allowed", "allow reading it, or ask its owner"

@@ -11,6 +11,7 @@ import types
 from collections.abc import Callable
 from datetime import date, datetime, timedelta, timezone
 from enum import StrEnum
+from functools import cache
 from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_type_hints
 
 from hypothesis import strategies as st
@@ -19,7 +20,7 @@ from aligner.job import Job
 from aligner.sheet import Sheet, TorqueSpecification
 from aligner.sheet.model import Part
 from aligner.sheet.quantities import OneOf, Quantity, Ratio, Torque
-from aligner.units.dimension import EVERY_DIMENSION, factor
+from aligner.units.dimension import factor
 
 Strategy = st.SearchStrategy[Any]
 
@@ -89,6 +90,7 @@ def _models() -> dict[str, Strategy]:
     return {"also_printed": _parts(also)}
 
 
+@cache
 def _parts(model: type[Part], leave_out: tuple[str, ...] = ()) -> Strategy:
     hints = get_type_hints(model, include_extras=True)
     needed: dict[str, Strategy] = {}
@@ -96,7 +98,8 @@ def _parts(model: type[Part], leave_out: tuple[str, ...] = ()) -> Strategy:
     for name, field in model.model_fields.items():
         if name in leave_out:
             continue
-        strategy = _bounded(field.metadata) or _values(hints[name])
+        bounded = _bounded(field.metadata)
+        strategy = _values(hints[name]) if bounded is None else bounded
         if any(getattr(mark, "min_length", 0) for mark in field.metadata):
             strategy = strategy.filter(bool)
         (needed if field.is_required() else optional)[name] = strategy
@@ -116,7 +119,8 @@ def _values(kind: Any) -> Strategy:
         for mark in inside[1:]:
             if isinstance(mark, OneOf):
                 return st.one_of([quantities(one) for one in mark.kinds])
-        return _bounded(list(inside[1:])) or _values(inside[0])
+        bounded = _bounded(list(inside[1:]))
+        return _values(inside[0]) if bounded is None else bounded
     if origin is Literal:
         return st.sampled_from(inside)
     if origin in (Union, types.UnionType):
@@ -149,5 +153,3 @@ def _simple(kind: Any) -> Strategy:
         return st.deferred(lambda: _parts(kind))
     raise TypeError(f"no strategy for {kind}: add one")
 
-
-assert EVERY_DIMENSION  # the quantities' units come from there
