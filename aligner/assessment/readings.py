@@ -84,6 +84,8 @@ def odd_reading(
     readings: Sequence[Quantity], gauge: gauging.Gauge | None, where: str
 ) -> tuple[Notice, ...]:
     """A notice where one reading stands off from its fellows; it is counted all the same."""
+    if not readings:
+        return ()
     found = reading_that_stands_off([reading.value for reading in readings], gauge)
     if found is None:
         return ()

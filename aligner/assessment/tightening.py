@@ -12,7 +12,10 @@ from functools import lru_cache
 
 from aligner.assessment.notice import Notice, attention, note
 from aligner.errors import AlignerError
-from aligner.fastening import Joint, Plan, Rule, Step, TorqueRange, plan
+from aligner.fastening.joints import Joint, TorqueRange
+from aligner.fastening.planner import Plan, plan
+from aligner.fastening.rules import Rule
+from aligner.fastening.steps import Step
 from aligner.gauging import Verdict
 from aligner.job import Job, LogEntry, ticked_steps
 from aligner.sheet import Fastener, Sheet
@@ -92,6 +95,7 @@ def assess_tightening(
     done = ticked_steps(job.log)
     standings: list[StepStanding] = []
     has_next = False
+    done_since: dict[str, list[LogEntry]] = {}
     for number, step in enumerate(made.steps, start=1):
         entry = done.get(step.key)
         if entry is not None:
@@ -99,9 +103,13 @@ def assess_tightening(
         else:
             state = StepState.LATER if has_next else StepState.NEXT
             has_next = True
-        standings.append(
-            StepStanding(number, step, state, entry, _waits_for(job, step, verdicts, done))
-        )
+        waits_for = _waits_for(job, step, verdicts, done_since)
+        standings.append(StepStanding(number, step, state, entry, waits_for))
+        if step.kind == "hold" and step.reads is not None:
+            done_since[step.reads] = []
+        elif step.kind == "torque" and entry is not None:
+            for entries in done_since.values():
+                entries.append(entry)
     for name in sorted({step.joint or "" for step in made.steps if step.torque_missing}):
         notices.append(
             attention(
@@ -116,8 +124,11 @@ def assess_tightening(
 
 
 def _waits_for(
-    job: Job, step: Step, verdicts: dict[str, Verdict], done: dict[str, LogEntry]
+    job: Job, step: Step, verdicts: dict[str, Verdict], done_since: dict[str, list[LogEntry]]
 ) -> str:
+    """Why a hold point cannot pass now. One that measures again what an earlier one measured
+    needs readings from after everything that was tightened since.
+    """
     if step.kind != "hold" or step.reads is None or step.reads not in verdicts:
         return ""
     verdict = verdicts[step.reads]
@@ -128,9 +139,8 @@ def _waits_for(
             Verdict.MISSING: "the readings are missing",
         }[verdict]
     begun = job.align.begun
-    for key in step.measured_after:
-        entry = done.get(key)
-        if entry is not None and (begun is None or begun < entry.at):
+    for entry in done_since.get(step.reads, ()):
+        if begun is None or begun < entry.at:
             return "the readings are from before the clamps were tightened: measure again"
     return ""
 
@@ -180,4 +190,4 @@ def _range_of(fastener: Fastener) -> TorqueRange | None:
 
 @lru_cache(maxsize=16)
 def _planned(joints: tuple[Joint, ...], rules: tuple[Rule, ...], asks_for_in_line: bool) -> Plan:
-    return plan(joints, rules, in_line=asks_for_in_line)
+    return plan(joints, rules, check_in_line=asks_for_in_line)

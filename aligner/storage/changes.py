@@ -49,9 +49,13 @@ def _changes(path: Path, before: object, after: object) -> list[str]:
             for name in names
             for sentence in _changes((*path, name), before.get(name), after.get(name))
         ]
-    if isinstance(before, list) and isinstance(after, list):
-        return _list_changes(path, before, after)
+    if isinstance(before or after, list):
+        return _list_changes(path, _entries(before), _entries(after))
     return [f"{written_path(path)}: {_change(before, after)}"]
+
+
+def _entries(found: object) -> list[Any]:
+    return found if isinstance(found, list) else []  # a list not there has no entries
 
 
 def _list_changes(path: Path, before: list[Any], after: list[Any]) -> list[str]:

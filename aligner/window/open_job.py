@@ -26,11 +26,13 @@ class OpenJob(QObject):
 
     Signals:
         changed: the job on the screen, and so its assessment, is another one.
+        look_changed: another part of the same job is looked at.
         kept_changed: the file, or whether there are unsaved edits, has changed.
     """
 
     changed = Signal()
     kept_changed = Signal()
+    look_changed = Signal()
 
     def __init__(self, job: Job | None = None, parent: QObject | None = None) -> None:
         super().__init__(parent)

@@ -1,9 +1,9 @@
 """Kill a program while it saves, again and again, and count what is lost, damaged or unclear.
 
-By hand: `python -m tests.storage.crash_harness 500 [SEED [in-place]]`. A child saves one numbered job
-after another as fast as it can, and says through a pipe what it begins and what is saved; it
-is killed (signal 9) at a random moment. Then the document must hold a job that reads, no
-older than the last one the child said was saved, and its previous version must read too.
+By hand: `python -m tests.storage.crash_harness 500 [SEED [in-place]]`. A child saves one
+numbered job after another as fast as it can, and says through a pipe what it begins and what
+is saved; it is killed (signal 9) at a random moment. Then the document must hold a job that
+reads, no older than the last one the child said was saved, and its previous version must read too.
 
 With `in-place` the child writes the careless way, to show that the harness finds damage.
 

@@ -26,14 +26,18 @@ FOREIGN_WORDS = ("Input should", "input should", "Traceback", "pydantic", "objec
 
 _VALUES: tuple[Any, ...] = (
     None, True, False, 0, -1, 2, 13, 10**30, 1.5, "", " ", "x", "4.2 mm", "-4.2 mm", "31 lbf ft",
-    "10 %", "0.5 deg", "1,450 mm", "1/0 in", "9" * 59 + " mm", "2026-02-30", "2026-11-25T14:02:00Z",
-    "2026-11-25T14:02:00", "left", "plate", "bars", "\x00", "\u202e", "🔧", "e" * 3000, [], {}, [[]],
+    "10 %", "0.5 deg", "1,450 mm", "1/0 in", "9" * 59 + " mm", "2026-02-30",
+    "2026-11-25T14:02:00Z", "2026-11-25T14:02:00", "left", "plate", "bars", "\x00", "\u202e", "🔧",
+    "e" * 3000,
+    [], {}, [[]],
     {"low": "1 N·m", "high": "2 N·m"}, {"nominal": "1 N·m", "low": "1 N·m"}, {"method": "spread"},
     ["4.2 mm"], ["4.2 mm", 4.2], {"": ""}, {"document": "sheet", "version": 2}, 10**400,
     float("nan"), float("inf"), "\ud800",
 )  # fmt: skip
-_BYTES = (b"", b'"', b"{", b"}", b"[", b"]", b",", b":", b"\\", b"\x00", b"\xff", b"\xed\xa0\x80",
-          b"NaN", b"1e999", b"\\ud800", b"\xef\xbb\xbf", b"\n", b"[" * 300, b'{"a":' * 50)  # fmt: skip
+_BYTES = (
+    b"", b'"', b"{", b"}", b"[", b"]", b",", b":", b"\\", b"\x00", b"\xff", b"\xed\xa0\x80",
+    b"NaN", b"1e999", b"\\ud800", b"\xef\xbb\xbf", b"\n", b"[" * 300, b'{"a":' * 50,
+)  # fmt: skip
 
 
 def mutated(whole: bytes, chance: random.Random) -> bytes:
@@ -53,7 +57,7 @@ def mutated(whole: bytes, chance: random.Random) -> bytes:
 
 
 def outcome(content: bytes) -> str:
-    """ "loaded" or "refused"; anything else about the document is an `AssertionError`."""
+    """Whether it "loaded" or was "refused"; an `AssertionError` where that is not clear."""
     try:
         job = job_from(content)
     except UnusableDocument as refused:

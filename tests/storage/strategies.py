@@ -27,7 +27,9 @@ Strategy = st.SearchStrategy[Any]
 #: Any text UTF-8 can hold, with what people and careless programs put into it.
 TEXTS = st.one_of(
     st.text(st.characters(exclude_categories=["Cs"]), max_size=12),
-    st.sampled_from(["", "4.2 mm", 'a "quote"', "back\\slash", "two\nlines", "\u0000", "−½ “é” 🔧"]),
+    st.sampled_from(
+        ["", "4.2 mm", 'a "quote"', "back\\slash", "two\nlines", "\u0000", "−½ “é” 🔧"]
+    ),
 )
 _OFFSETS = st.integers(-23 * 60, 23 * 60).map(lambda minutes: timezone(timedelta(minutes=minutes)))
 _TIMES = st.datetimes(
@@ -152,4 +154,3 @@ def _simple(kind: Any) -> Strategy:
     if issubclass(kind, Part):
         return st.deferred(lambda: _parts(kind))
     raise TypeError(f"no strategy for {kind}: add one")
-

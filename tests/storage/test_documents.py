@@ -11,7 +11,6 @@ from aligner.job import Job
 from aligner.sheet import Sheet
 from aligner.storage.documents import (
     LARGEST_BYTES,
-    VERSION,
     NewerDocument,
     as_bytes,
     job_from,
@@ -19,11 +18,12 @@ from aligner.storage.documents import (
     sheet_from,
     sheet_to_read,
 )
+from aligner.storage.migration import VERSION
 from aligner.storage.refusal import UnusableDocument
 from tests.storage.strategies import jobs, sheets
 
 _SLOW_IS_FINE = settings(
-    max_examples=100, deadline=None, suppress_health_check=[HealthCheck.too_slow]
+    max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow]
 )
 
 

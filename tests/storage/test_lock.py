@@ -103,7 +103,7 @@ def test_a_lock_whose_program_on_this_computer_is_gone_is_left_behind(document: 
 
     assert found is not None
     assert found.is_left_behind()
-    with pytest.raises(LockedByAnother, match="left open by ann .* does not run any more; take"):
+    with pytest.raises(LockedByAnother, match=r"left open by ann .* does not run any more; take"):
         take(document)
 
 
@@ -206,7 +206,7 @@ def test_who_died_while_taking_over_does_not_stand_in_the_way_for_long(document:
 
 
 def test_where_no_lock_can_be_written_it_is_said_in_words(tmp_path: Path) -> None:
-    with pytest.raises(SaveFailed, match="the folder .* is not there"):
+    with pytest.raises(SaveFailed, match=r"the folder .* is not there"):
         take(tmp_path / "gone" / "refit.job.json")
 
 

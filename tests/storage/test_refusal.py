@@ -9,7 +9,8 @@ import pytest
 
 from aligner.job import Job
 from aligner.sheet import Sheet
-from aligner.storage.documents import VERSION, job_from
+from aligner.storage.documents import job_from
+from aligner.storage.migration import VERSION
 from aligner.storage.refusal import UnusableDocument, field_path, written_path
 
 DATE_AND_TIME = "write it as “2026-11-25T14:02:00+01:00”"
@@ -68,7 +69,11 @@ SENTENCES: list[tuple[str, dict[str, Any], str]] = [
         {"align": {"in_line": 3}},
         "align.in_line: 3 is not a group of fields; put it in curly brackets",
     ),
-    ("dict_type", {"gauges": []}, "gauges: a list is not a group of fields; put it in curly brackets"),
+    (
+        "dict_type",
+        {"gauges": []},
+        "gauges: a list is not a group of fields; put it in curly brackets",
+    ),
     (
         "bool_type",
         {"prove": {"checks": [{"name": "x", "done": "yes"}]}},
@@ -218,7 +223,9 @@ def _kinds(schema: object) -> set[str]:
 
 
 @pytest.mark.parametrize("model", [Job, Sheet])
-def test_every_kind_of_field_in_the_models_has_its_sentences_here(model: type) -> None:
+def test_every_kind_of_field_in_the_models_has_its_sentences_here(
+    model: type[Job] | type[Sheet],
+) -> None:
     model.model_rebuild()
     tested = {kind for kind, _, _ in SENTENCES}
 

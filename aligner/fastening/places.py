@@ -1,0 +1,105 @@
+"""What stands in an order: the joints of one bike, and what is done between them.
+
+A place is one joint with all its passes, or one activity. The trap: the result must not depend
+on the order in which the joints were typed, so every place has a rank of its own by default
+sequence, side and name.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable
+from dataclasses import dataclass
+from functools import cache
+from typing import Literal
+
+from aligner.fastening.joints import Joint, UnusableJoint, joint_kinds
+from aligner.fastening.steps import Activity, activities
+
+Work = Literal["tightening", "loosening"]
+_SIDES = {"left": 0, "right": 1, "": 2}
+
+
+@dataclass(frozen=True)
+class Place:
+    """One place in the order.
+
+    Attributes:
+        key: names it for good; the steps' keys begin with it.
+        rank: sorts it by default sequence, then side, then name.
+        joint: the joint done here, if any.
+        activity: the activity done here, if any (both for the stages of the stem nut).
+        once_more: it repeats what another place has done.
+    """
+
+    key: str
+    rank: tuple[int, int, str]
+    joint: Joint | None = None
+    activity: Activity | None = None
+    once_more: bool = False
+
+
+def places(joints: Iterable[Joint], work: Work, asked: Collection[str] = ()) -> list[Place]:
+    """The places for the joints of one bike, by rank.
+
+    Args:
+        joints: in any order.
+        work: tightening or loosening; loosening ranks run the other way.
+        asked: activities wanted that are left out otherwise.
+
+    Raises:
+        UnusableJoint: two joints have the same name.
+    """
+    direction = 1 if work == "tightening" else -1
+    kinds = joint_kinds()
+    found: list[Place] = []
+    seen: set[str] = set()
+    present: set[str] = set()
+    for joint in joints:
+        if joint.name in seen:
+            raise UnusableJoint(joint.name, "it stands there twice", "give each its own name")
+        seen.add(joint.name)
+        kind = kinds[joint.kind]
+        present |= {joint.kind, kind.group}
+        side = _SIDES[joint.side]
+        stages = _stages(work).get(joint.kind, ())
+        found += (
+            Place(
+                f"{joint.kind}/{joint.name}/{stage.stage}",
+                (direction * stage.sequence, side, joint.name),
+                joint,
+                stage,
+            )
+            for stage in stages
+        )
+        if not stages:
+            rank = (direction * kind.sequence, side, joint.name)
+            found.append(Place(f"{joint.kind}/{joint.name}", rank, joint))
+    for activity in activities().values():
+        if activity.when != work or activity.per:
+            continue
+        if activity.only_if_asked and activity.activity not in asked:
+            continue
+        if seen and (not activity.needs or not present.isdisjoint(activity.needs)):
+            rank = (direction * activity.sequence, 2, activity.activity)
+            found.append(Place(f"{activity.kind}/{activity.activity}", rank, activity=activity))
+    return sorted(found, key=lambda place: place.rank)
+
+
+def repeated(place: Place, after: Iterable[Place], named: str) -> Place:
+    """The place where `place` is done once more, behind all of `after`, which a rule calls `named`.
+
+    It ranks straight behind them, so that it is done as soon as they are.
+    """
+    sequence = max(one.rank[0] for one in after)
+    key = f"{place.key}/again after {named}"
+    return Place(key, (sequence, 3, key), place.joint, place.activity, once_more=True)
+
+
+@cache
+def _stages(work: Work) -> dict[str, tuple[Activity, ...]]:
+    """Activities that stand in place of a joint, by its kind."""
+    found: dict[str, tuple[Activity, ...]] = {}
+    for activity in activities().values():
+        if activity.when == work and activity.per:
+            found[activity.per] = (*found.get(activity.per, ()), activity)
+    return found

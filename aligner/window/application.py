@@ -1,0 +1,46 @@
+"""Starting the window."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+from PySide6.QtCore import QSettings
+from PySide6.QtWidgets import QApplication
+
+from aligner.data_files import demo as demo_document
+from aligner.drawing.theme import Appearance, theme_for
+from aligner.window.main_window import MainWindow
+
+
+def run_window(path: Path | None, *, demo: bool = False) -> int:
+    """Open the window, on a job's file or on the demo job, and stay until it is closed.
+
+    Returns:
+        The exit status of the event loop, 0 when the window was closed.
+    """
+    application = QApplication(sys.argv[:1])
+    application.setApplicationName("Aligner")
+    application.setOrganizationName("Aligner")
+    application.setStyle("Fusion")
+    settings = QSettings()
+    theme = theme_for(Appearance(str(settings.value("appearance", Appearance.SYSTEM.value))))
+    application.setPalette(theme.qt_palette())
+    window = MainWindow(theme, settings=settings)
+    geometry = settings.value("geometry")
+    if geometry is not None:
+        window.restoreGeometry(geometry)
+    if path is not None:
+        window.open_path(path)
+    elif demo:
+        open_demo(window)
+    window.show()
+    return application.exec()
+
+
+def open_demo(window: MainWindow) -> None:
+    """Show the demo job as a new one, so that saving it never changes the installed file."""
+    from aligner.storage.document_file import load_job
+
+    job, _ = load_job(demo_document("fellside-left-leg-high.job.json"))
+    window.show_job(job)
