@@ -15,9 +15,23 @@ def bolt_places(
     """The places of a joint's bolts in the picture; a joint without a place of its own stands
     beside the leg, low down.
     """
+    if kind in ("fork_brace", "mudguard") and count > 1:
+        return _on_both_sliders(picture, kind, count)
     middle = _middle(picture, kind, side)
     start = middle.y() - (count - 1) / 2 * _APART
     return tuple(QPointF(middle.x(), start + place * _APART) for place in range(count))
+
+
+def _on_both_sliders(picture: FrontElevation, kind: str, count: int) -> tuple[QPointF, ...]:
+    """What ties the sliders together is bolted to both: the first half of its bolts on the left."""
+    top = 16.0 if kind == "fork_brace" else 16.0 + 2 * _APART
+    on_left = (count + 1) // 2
+    places = []
+    for place in range(count):
+        slider = picture.left_slider if place < on_left else picture.right_slider
+        row = place if place < on_left else place - on_left
+        places.append(QPointF(slider.center().x(), slider.top() + top + row * _APART))
+    return tuple(places)
 
 
 def _middle(picture: FrontElevation, kind: str, side: str) -> QPointF:

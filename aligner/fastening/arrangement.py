@@ -53,9 +53,8 @@ def arrangement(
         UnusableRule: a rule names nothing known.
         RingOfRules: the sheet's rules wait for each other.
     """
-    own = sorted(
-        set(rules_on_sheet), key=lambda r: (r.kind, r.first, r.then, r.because, r.source, r.when)
-    )
+    given = frozenset(rules_on_sheet)
+    own = sorted(given, key=lambda r: (r.kind, r.first, r.then, r.because, r.source, r.when))
     wanted = {*asked, *(rule.first for rule in own), *(rule.then for rule in own)}
     ranked = places(joints, work, wanted)
     names = Names(ranked, [joint.name for joint in joints])
@@ -71,7 +70,7 @@ def arrangement(
             sheet += _links(rule, first, then, work)
     default: list[Link[Rule]] = []
     for rule in default_rules():
-        if rule.when in ("both", work):
+        if rule.when in ("both", work) and rule not in given:
             first, then = names.ends(rule, from_sheet=False)
             default += _links(rule, first, then, work)
     in_rank = sorted(by_key.values(), key=lambda place: place.rank)

@@ -10,7 +10,7 @@ ACM 5 (1962), with a heap in place of the list (from memory).
 from __future__ import annotations
 
 import heapq
-from collections.abc import Collection, Sequence, Set
+from collections.abc import Collection, Mapping, Sequence, Set
 from dataclasses import dataclass
 from typing import Generic, TypeVar
 
@@ -120,6 +120,40 @@ def ring(ranked: Sequence[str], links: Sequence[Link[T]]) -> Ring[T] | None:
     around = forwards[start:] + forwards[:start]
     following = around[1:] + around[:1]
     return Ring(tuple(around), tuple(holder[later][1] for later in following))
+
+
+def way(
+    following: Mapping[str, Sequence[Link[T]]], start: Set[str], goal: Set[str]
+) -> list[Link[T]] | None:
+    """The links of a shortest way from one of `start` to one of `goal`; None where there is none.
+
+    Args:
+        following: by place, the links that have it in their `first`.
+        start: places to set out from.
+        goal: places to come to.
+    """
+    came_by: dict[Link[T], Link[T] | None] = {}
+    seen = set(start)
+    reached: list[tuple[str, Link[T] | None]] = [(place, None) for place in sorted(start)]
+    for place, last in reached:
+        for link in following[place]:
+            if link in came_by:
+                continue
+            came_by[link] = last
+            if not goal.isdisjoint(link.then):
+                return _walked(link, came_by)
+            reached += ((then, link) for then in link.then - seen)
+            seen |= link.then
+    return None
+
+
+def _walked(end: Link[T], came_by: Mapping[Link[T], Link[T] | None]) -> list[Link[T]]:
+    links: list[Link[T]] = []
+    link: Link[T] | None = end
+    while link is not None:
+        links.append(link)
+        link = came_by[link]
+    return links[::-1]
 
 
 def _among(places: Set[str], links: Sequence[Link[T]]) -> list[Link[T]]:

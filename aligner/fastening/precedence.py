@@ -1,9 +1,10 @@
 """The sheet's rules against the default ones: which default rules give way, and why.
 
-A sheet rule takes out of a default rule exactly the pairs it turns round. Where a ring is left
-that runs through default rules, the least firm of them (the lowest row of its file) gives way
-as a whole; its joints then keep to the default sequence as far as the rest allows. Nothing
-gives way in silence. A ring of sheet rules alone is the sheet's own contradiction and refused.
+A sheet rule takes out of a default rule exactly the pairs it turns round. Where rings are left,
+the default rules are taken from the firmest (the highest row of their file) down, and each is
+kept that makes no ring with the sheet's and those already kept. One that does gives way as a
+whole; its joints keep to the default sequence as far as the rest allows. Nothing gives way in
+silence. A ring of sheet rules alone is the sheet's own contradiction and refused.
 """
 
 from __future__ import annotations
@@ -11,7 +12,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from aligner.fastening.order import Link, Ring, knotted, ordered, ring
+from aligner.fastening.order import Link, Ring, knotted, ordered, ring, way
 from aligner.fastening.rules import Rule, UnusableRule
 
 
@@ -87,45 +88,57 @@ def precedence(
     Raises:
         RingOfRules: the sheet's rules wait for each other.
     """
-    contradiction = ring(*knotted(ranked, sheet, ordered(ranked, sheet)))
-    if contradiction is not None:
-        raise RingOfRules(contradiction)
     overridden: list[Overridden] = []
     kept = _without_reversed(default, sheet, overridden)
     order = ordered(ranked, [*sheet, *kept])
     if len(order) < len(ranked):
-        loose = _loosest(ranked, [*sheet, *kept], order, default, overridden)
+        contradiction = ring(*knotted(ranked, sheet, ordered(ranked, sheet)))
+        if contradiction is not None:
+            raise RingOfRules(contradiction)
+        loose = _loose(*knotted(ranked, [*sheet, *kept], order), default)
+        overridden += loose.values()
         kept = [link for link in kept if link.rule not in loose]
         order = ordered(ranked, [*sheet, *kept])
     return Precedence(tuple(order), tuple(sheet), tuple(kept), tuple(overridden))
 
 
-def _loosest(
-    ranked: Sequence[str],
-    links: Sequence[Link[Rule]],
-    done: Sequence[str],
-    default: Sequence[Link[Rule]],
-    overridden: list[Overridden],
-) -> set[Rule]:
+def _loose(
+    knot: Sequence[str], links: Sequence[Link[Rule]], default: Sequence[Link[Rule]]
+) -> dict[Rule, Overridden]:
     """The default rules that give way so that no ring is left.
 
-    Only what is still knotted is looked at again after each, which keeps many contradictions
-    as cheap as few.
+    From the firmest down, each is kept that leads into no ring with the sheet's rules and
+    those already kept. Only the knotted places can be in a ring.
     """
-    firmness = {link.rule: row for row, link in enumerate(default)}
-    loose: set[Rule] = set()
-    while True:
-        ranked, links = knotted(ranked, links, done)
-        found = ring(ranked, links)
-        if found is None:
-            return loose
-        around = list(dict.fromkeys(link.rule for link in found.links))
-        loosest = max((rule for rule in around if rule in firmness), key=firmness.__getitem__)
-        against = tuple(rule for rule in around if rule not in firmness)
-        overridden.append(Overridden(loosest, against, wholly=True))
-        loose.add(loosest)
-        links = [link for link in links if link.rule != loosest]
-        done = ordered(ranked, links)
+    by_rule: dict[Rule, list[Link[Rule]]] = {link.rule: [] for link in default}
+    following: dict[str, list[Link[Rule]]] = {place: [] for place in knot}
+    for link in links:
+        if link.rule in by_rule:
+            by_rule[link.rule].append(link)
+        else:
+            _follow(following, link)
+    loose: dict[Rule, Overridden] = {}
+    for rule, parts in by_rule.items():
+        for tried, part in enumerate(parts):
+            back = way(following, part.then, part.first)
+            if back is not None:
+                for earlier in reversed(parts[:tried]):
+                    _unfollow(following, earlier)
+                against = dict.fromkeys(one.rule for one in back if one.rule not in by_rule)
+                loose[rule] = Overridden(rule, tuple(against), wholly=True)
+                break
+            _follow(following, part)
+    return loose
+
+
+def _follow(following: dict[str, list[Link[Rule]]], link: Link[Rule]) -> None:
+    for place in link.first:
+        following[place].append(link)
+
+
+def _unfollow(following: dict[str, list[Link[Rule]]], link: Link[Rule]) -> None:
+    for place in link.first:
+        following[place].remove(link)
 
 
 def _without_reversed(

@@ -83,7 +83,7 @@ def parsed_text(text: str) -> object:
         raise _not_json(error) from error
     except RecursionError as error:
         raise _too_deep("") from error
-    _check(parsed, may_hold_half_characters="\\ud" in text or "\\uD" in text)
+    _check(parsed, [], may_hold_half_characters="\\ud" in text or "\\uD" in text)
     return parsed
 
 
@@ -116,31 +116,30 @@ def _number(digits: str) -> object:
     return number
 
 
-def _check(parsed: object, *, may_hold_half_characters: bool) -> None:
-    waiting: list[tuple[tuple[int | str, ...], object]] = [((), parsed)]
-    while waiting:
-        path, here = waiting.pop()
-        if isinstance(here, _Fault):
-            raise UnusableDocument(written_path(path), here.understood, here.wanted)
-        if isinstance(here, dict):
-            if may_hold_half_characters and any(_is_half(name) for name in here):
-                raise _half_character(written_path(path))
-            inside: list[tuple[int | str, object]] = list(here.items())
-        elif isinstance(here, list):
-            inside = list(enumerate(here))
-        else:
-            if may_hold_half_characters and isinstance(here, str) and _is_half(here):
-                raise _half_character(written_path(path))
-            continue
-        if len(path) >= _DEEPEST:
-            raise _too_deep(written_path(path[:4]))
-        for key, value in reversed(inside):
-            if may_hold_half_characters or isinstance(value, (dict, list, _Fault)):
-                waiting.append(((*path, key), value))
+def _check(here: object, path: list[int | str], *, may_hold_half_characters: bool) -> None:
+    """Raise the first fault in the document's order; `path` leads to `here`."""
+    if isinstance(here, _Fault):
+        raise UnusableDocument(written_path(tuple(path)), here.understood, here.wanted)
+    if may_hold_half_characters and _has_half(here):
+        raise _half_character(written_path(tuple(path)))
+    if not isinstance(here, (dict, list)):
+        return
+    if len(path) >= _DEEPEST:
+        raise _too_deep(written_path(tuple(path[:4])))
+    inside = here.items() if isinstance(here, dict) else enumerate(here)
+    for key, value in inside:
+        if may_hold_half_characters or isinstance(value, (dict, list, _Fault)):
+            path.append(key)
+            _check(value, path, may_hold_half_characters=may_hold_half_characters)
+            path.pop()
 
 
-def _is_half(text: str) -> bool:
-    return any("\ud800" <= letter <= "\udfff" for letter in text)
+def _has_half(value: object) -> bool:
+    """Whether a text, or a field's name, holds half a character."""
+    texts = value if isinstance(value, dict) else (value,)
+    return any(
+        "\ud800" <= letter <= "\udfff" for text in texts if isinstance(text, str) for letter in text
+    )
 
 
 def _half_character(place: str) -> UnusableDocument:

@@ -49,7 +49,7 @@ class BoltCard(DrawingCard):
         in_hand = self._in_hand.step.joint if self._in_hand else None
         for joint, (standing, is_done) in painted.items():
             step = standing.step
-            numbers = [str(number) for number in step.bolts] or [""]
+            numbers = [str(number) for number in sorted(step.bolts)] or [""]
             places = bolt_places(picture, step.joint_kind or "", step.side, len(numbers))
             for place, number in zip(places, numbers, strict=True):
                 if number or joint == in_hand:

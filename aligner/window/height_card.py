@@ -97,7 +97,7 @@ class HeightCard(DrawingCard):
         box = max(box.height() for box in self.boxes.values())
         strip = self.theme.px(50)
         side = self.theme.px(64)
-        return room.adjusted(side, box * 0.62, -side, -strip - 6)
+        return room.adjusted(side, box + 2, -side, -strip - 10)
 
     def _paint_names(self, painter: QPainter, picture: FrontElevation) -> None:
         for bracket, name in (

@@ -13,7 +13,7 @@ def label(text: str = "", size: str = "text", *, wraps: bool = False, tone: str 
     """A label of one of the theme's sizes; its text is never read as markup."""
     made = QLabel(text)
     made.setTextFormat(Qt.TextFormat.PlainText)
-    made.setProperty("size", size)
+    made.setProperty("typeSize", size)
     if tone:
         made.setProperty("tone", tone)
     if wraps:

@@ -41,7 +41,7 @@ class OpenJob(QObject):
         self._assessment: Assessment | None = None
         self._file: DocumentFile | None = None
         self.edits = QUndoStack(self)
-        self.edits.cleanChanged.connect(lambda _: self.kept_changed.emit())
+        self.edits.cleanChanged.connect(self._clean_changed)
 
     @property
     def job(self) -> Job:
@@ -123,6 +123,9 @@ class OpenJob(QObject):
         """Set the job without a step of its own: only the undoable commands call this."""
         self._job = job
         self._show(draft=None)
+
+    def _clean_changed(self, _is_clean: bool) -> None:
+        self.kept_changed.emit()
 
     def _show(self, draft: Job | None) -> None:
         self._draft = draft

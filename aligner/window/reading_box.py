@@ -153,7 +153,8 @@ class ReadingBox(QFrame):
         while len(self._cells) < count:
             cell = ReadingCell(f"{self._name}, reading {len(self._cells) + 1}")
             cell.setPlaceholderText(self._unit if not self._cells else "")
-            cell.setMinimumWidth(self._theme.px(44))
+            cell.setMinimumWidth(self._theme.px(40))
+            cell.setTextMargins(-3, 0, -3, 0)
             cell.textEdited.connect(self._say_typed)
             cell.left.connect(self._keep)
             cell.went_on.connect(lambda cell=cell: self._go_on_from(cell))

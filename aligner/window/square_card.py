@@ -86,7 +86,7 @@ class SquareCard(DrawingCard):
 
     def place_boxes(self) -> None:
         room = self.room()
-        width = min(self.theme.px(168), int(room.width() * 0.4))
+        width = min(self.theme.px(204), int(room.width() * 0.45))
         bottom = room.bottom() - self.theme.px(44)
         for side, box in self.boxes.items():
             height = max(box.sizeHint().height(), box.minimumSizeHint().height())
@@ -112,10 +112,10 @@ class SquareCard(DrawingCard):
         box = max(box.height() for box in self.boxes.values())
         arrow_room = self.theme.px(44)
         picture_room = room.adjusted(
-            room.width() * 0.2,
+            room.width() * 0.22,
             arrow_room,
-            -room.width() * 0.2,
-            -self.theme.px(44) - box * 0.55,
+            -room.width() * 0.22,
+            -self.theme.px(44) - box * 0.4,
         )
         turn = found.turn.value if found.turn else None
         view = plan_view(picture_room, plan_proportions(self._job, self._place), turn)

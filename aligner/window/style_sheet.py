@@ -22,12 +22,12 @@ QFrame#card[inHand="true"] {{ border: 2px solid {accent}; }}
 QFrame#caution {{ background: {attention_soft}; border: 1px solid {attention};
     border-radius: 6px; }}
 QLabel {{ background: transparent; }}
-QLabel[size="small"] {{ font-size: {small}pt; color: {quiet}; }}
-QLabel[size="quiet"] {{ color: {quiet}; }}
-QLabel[size="strong"] {{ font-weight: 600; }}
-QLabel[size="value"] {{ font-size: {value}pt; font-weight: 600; }}
-QLabel[size="sentence"] {{ font-size: {sentence}pt; font-weight: 700; }}
-QLabel[size="huge"] {{ font-size: {huge}pt; font-weight: 700; }}
+QLabel[typeSize="small"] {{ font-size: {small}pt; color: {quiet}; }}
+QLabel[typeSize="quiet"] {{ color: {quiet}; }}
+QLabel[typeSize="strong"] {{ font-weight: 600; }}
+QLabel[typeSize="value"] {{ font-size: {value}pt; font-weight: 600; }}
+QLabel[typeSize="sentence"] {{ font-size: {sentence}pt; font-weight: 700; }}
+QLabel[typeSize="huge"] {{ font-size: {huge}pt; font-weight: 700; }}
 QLabel[tone="attention"] {{ color: {attention}; }}
 QLabel[tone="accent"] {{ color: {accent}; }}
 QPushButton {{ background: {card}; border: 1px solid {line}; border-radius: 6px;
@@ -50,6 +50,16 @@ QLineEdit[refused="true"] {{ border: 2px dashed {attention}; padding: 3px 5px; }
 QLineEdit:read-only {{ background: {ground}; color: {quiet}; }}
 QComboBox QAbstractItemView {{ background: {card}; color: {ink};
     selection-background-color: {accent_soft}; selection-color: {ink}; }}
+QCheckBox {{ spacing: 10px; padding: 3px; }}
+QCheckBox::indicator {{ width: 20px; height: 20px; border: 2px solid {quiet};
+    border-radius: 4px; background: {card}; }}
+QCheckBox::indicator:checked {{ background: {accent}; border-color: {accent}; }}
+QCheckBox:focus {{ border: 2px solid {accent}; border-radius: 5px; padding: 1px; }}
+QListWidget {{ background: {card}; border: 1px solid {line}; border-radius: 8px;
+    padding: 4px; }}
+QListWidget:focus {{ border: 2px solid {accent}; padding: 3px; }}
+QListWidget::item {{ padding: 3px 6px; }}
+QListWidget::item:selected {{ background: {accent_soft}; color: {ink}; border: 1px solid {accent}; }}
 QScrollArea {{ background: transparent; border: none; }}
 QScrollArea > QWidget > QWidget {{ background: transparent; }}
 QMenuBar {{ background: {side}; }}
