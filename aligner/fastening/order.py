@@ -142,7 +142,7 @@ def way(
             came_by[link] = last
             if not goal.isdisjoint(link.then):
                 return _walked(link, came_by)
-            reached += ((then, link) for then in link.then - seen)
+            reached += ((then, link) for then in sorted(link.then - seen))
             seen |= link.then
     return None
 

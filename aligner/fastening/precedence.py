@@ -66,7 +66,7 @@ class Precedence:
         order: keys of the places, first to last.
         sheet: links of the sheet's rules.
         default: links of the default rules that still stand, firmest first.
-        overridden: what gave way.
+        overridden: what gave way, firmest first.
     """
 
     order: tuple[str, ...]
@@ -88,17 +88,22 @@ def precedence(
     Raises:
         RingOfRules: the sheet's rules wait for each other.
     """
-    overridden: list[Overridden] = []
-    kept = _without_reversed(default, sheet, overridden)
+    kept, turned_round = _without_reversed(default, sheet)
+    loose: dict[Rule, Overridden] = {}
     order = ordered(ranked, [*sheet, *kept])
     if len(order) < len(ranked):
         contradiction = ring(*knotted(ranked, sheet, ordered(ranked, sheet)))
         if contradiction is not None:
             raise RingOfRules(contradiction)
         loose = _loose(*knotted(ranked, [*sheet, *kept], order), default)
-        overridden += loose.values()
         kept = [link for link in kept if link.rule not in loose]
         order = ordered(ranked, [*sheet, *kept])
+    overridden = []
+    for rule in dict.fromkeys(link.rule for link in default):
+        told = [one[rule] for one in (turned_round, loose) if rule in one]
+        if told:
+            by = tuple(dict.fromkeys(other for one in told for other in one.by))
+            overridden.append(Overridden(rule, by, wholly=any(one.wholly for one in told)))
     return Precedence(tuple(order), tuple(sheet), tuple(kept), tuple(overridden))
 
 
@@ -142,9 +147,10 @@ def _unfollow(following: dict[str, list[Link[Rule]]], link: Link[Rule]) -> None:
 
 
 def _without_reversed(
-    default: Sequence[Link[Rule]], sheet: Sequence[Link[Rule]], overridden: list[Overridden]
-) -> list[Link[Rule]]:
-    """The default links less the pairs that a sheet link turns round."""
+    default: Sequence[Link[Rule]], sheet: Sequence[Link[Rule]]
+) -> tuple[list[Link[Rule]], dict[Rule, Overridden]]:
+    """The default links less the pairs that a sheet link turns round, and what that took away."""
+    overridden: dict[Rule, Overridden] = {}
     leaving: dict[str, list[Link[Rule]]] = {}
     for link in sheet:
         for place in link.then:
@@ -153,7 +159,7 @@ def _without_reversed(
     for link in default:
         turned: dict[str, frozenset[str]] = {}
         by: dict[Rule, None] = {}
-        for place in link.first & leaving.keys():
+        for place in sorted(link.first & leaving.keys()):
             for against in leaving[place]:
                 common = link.then & against.first
                 if common:
@@ -167,6 +173,6 @@ def _without_reversed(
             left.setdefault(link.then - pairs, set()).add(place)
         parts = [Link(frozenset(f), t, link.rule) for t, f in left.items() if f and t]
         kept += parts
-        ordered_by = tuple(other.rule for other in sheet if other.rule in by)
-        overridden.append(Overridden(link.rule, tuple(dict.fromkeys(ordered_by)), wholly=not parts))
-    return kept
+        ordered_by = dict.fromkeys(other.rule for other in sheet if other.rule in by)
+        overridden[link.rule] = Overridden(link.rule, tuple(ordered_by), wholly=not parts)
+    return kept, overridden

@@ -110,12 +110,12 @@ class SquareCard(DrawingCard):
         found = self._assessment.squaring
         room = self.room()
         box = max(box.height() for box in self.boxes.values())
-        arrow_room = self.theme.px(44)
+        arrow_room = self.theme.px(40)
         picture_room = room.adjusted(
             room.width() * 0.22,
             arrow_room,
             -room.width() * 0.22,
-            -self.theme.px(44) - box * 0.4,
+            -self.theme.px(44) - box * 0.72,
         )
         turn = found.turn.value if found.turn else None
         view = plan_view(picture_room, plan_proportions(self._job, self._place), turn)
