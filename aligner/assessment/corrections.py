@@ -159,13 +159,18 @@ def _of_squaring(job: Job, found: SquaringAssessment, show: Preferred) -> Correc
             )
         return Correction(subject, "The distances do not fit together.", refusals[0])
     if found.disagree:
-        odd = f"Measure “{found.odd_pair}” again." if found.odd_pair else (
-            "Measure another pair of points."
+        odd = (
+            f"Measure “{found.odd_pair}” again."
+            if found.odd_pair
+            else ("Measure another pair of points.")
         )
         return Correction(subject, odd, next((n.text for n in found.notices), ""))
     if found.verdict is Verdict.UNSETTLED:
         return _unsettled(
-            subject, "Whether the bracket is square is not settled yet", found.advice, "of each side"
+            subject,
+            "Whether the bracket is square is not settled yet",
+            found.advice,
+            "of each side",
         )
     if found.verdict is Verdict.MISSING or pair.change is None:
         why = found.notices[0].text if found.notices else ""

@@ -79,7 +79,9 @@ def assess_in_line(job: Job) -> InLineAssessment:
     terms = measured.terms
     if tolerance is None:
         notices.append(
-            attention("sheet.in_line.tolerance", "The sheet gives no tolerance for the legs' plane.")
+            attention(
+                "sheet.in_line.tolerance", "The sheet gives no tolerance for the legs' plane."
+            )
         )
     elif isinstance(tolerance, Length):
         result = judged(
@@ -189,9 +191,7 @@ def _by_spread(job: Job, readings: SpreadReadings, notices: list[Notice]) -> _Me
     if upper is None or lower is None or readings.height is None:
         return None
     found = from_spread(upper.value_mm, lower.value_mm, readings.height.value)
-    notices.append(
-        note(WHERE, "Widths tell whether the tubes converge. They cannot tell a twist.")
-    )
+    notices.append(note(WHERE, "Widths tell whether the tubes converge. They cannot tell a twist."))
     group = gauge.name if gauge else ""
     return _Measured(
         geometry=found,

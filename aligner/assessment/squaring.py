@@ -311,8 +311,10 @@ def _with_residuals(
 
 
 def _disagreement(together: WeightedTurn) -> Notice:
-    odd = f" “{together.odd_pair}” stands out." if together.odd_pair else (
-        " Of two pairs neither can be called the odd one: measure a third."
+    odd = (
+        f" “{together.odd_pair}” stands out."
+        if together.odd_pair
+        else (" Of two pairs neither can be called the odd one: measure a third.")
     )
     return attention(
         WHERE,

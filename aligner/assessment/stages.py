@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from enum import StrEnum
+from enum import Enum, StrEnum
 
 from aligner.assessment.corrections import Subject
 from aligner.assessment.tightening import TighteningAssessment
 from aligner.job import Job
 
 
-class Stage(StrEnum):
+class Stage(Enum):
     """The stages that a window shows, in their order."""
 
     BIKE = "bike"

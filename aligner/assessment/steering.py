@@ -1,4 +1,4 @@
-"""What the legs' heights do on the road: rake, trail, wheelbase, the axle's lean, the tyre's patch."""
+"""What the legs' heights do on the road: rake, trail, wheelbase, axle lean, tyre patch."""
 
 from __future__ import annotations
 

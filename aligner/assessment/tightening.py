@@ -126,7 +126,9 @@ def assess_tightening(
 def _waits_for(
     job: Job, step: Step, verdicts: dict[str, Verdict], done_since: dict[str, list[LogEntry]]
 ) -> str:
-    """Why a hold point cannot pass now. One that measures again what an earlier one measured
+    """Why a hold point cannot pass now.
+
+    One that measures again what an earlier one measured
     needs readings from after everything that was tightened since.
     """
     if step.kind != "hold" or step.reads is None or step.reads not in verdicts:

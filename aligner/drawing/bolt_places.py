@@ -9,11 +9,10 @@ from aligner.drawing.front_elevation import FrontElevation
 _APART = 28.0
 
 
-def bolt_places(
-    picture: FrontElevation, kind: str, side: str, count: int
-) -> tuple[QPointF, ...]:
-    """The places of a joint's bolts in the picture; a joint without a place of its own stands
-    beside the leg, low down.
+def bolt_places(picture: FrontElevation, kind: str, side: str, count: int) -> tuple[QPointF, ...]:
+    """The places of a joint's bolts in the picture.
+
+    A joint without a place of its own stands beside the leg, low down.
     """
     if kind in ("fork_brace", "mudguard") and count > 1:
         return _on_both_sliders(picture, kind, count)

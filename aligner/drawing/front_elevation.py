@@ -155,9 +155,7 @@ def paint_front_elevation(painter: QPainter, theme: Theme, picture: FrontElevati
 
 
 def _stubs(left_mm: float | None, right_mm: float | None) -> tuple[float, float]:
-    """How far each tube is drawn above the bracket: their mean near the truth, the difference
-    exaggerated.
-    """
+    """How far each tube is drawn above the bracket, their difference exaggerated."""
     if left_mm is None or right_mm is None:
         return _STUB_MM, _STUB_MM
     half = (left_mm - right_mm) / 2 * exaggeration(left_mm - right_mm)

@@ -147,7 +147,9 @@ def paint_plan_view(painter: QPainter, theme: Theme, view: PlanView) -> None:
     painter.drawEllipse(QPointF(0, 0), 22 * s, 22 * s)
     outline(painter, theme, "tube")
     for side in (-1, 1):
-        painter.drawEllipse(QPointF(side * spacing / 2 * s, -offset * s), tube / 2 * s, tube / 2 * s)
+        painter.drawEllipse(
+            QPointF(side * spacing / 2 * s, -offset * s), tube / 2 * s, tube / 2 * s
+        )
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.drawEllipse(QPointF(0, 0), 11 * s, 11 * s)
     painter.restore()

@@ -98,13 +98,13 @@ def _emptied(align: Align) -> Align:
     in_line = align.in_line
     if in_line is not None:
         empty: dict[str, Any] = {
-            name: () for name in ("gap", "end_difference", "upper", "lower") if hasattr(in_line, name)
+            name: ()
+            for name in ("gap", "end_difference", "upper", "lower")
+            if hasattr(in_line, name)
         }
         in_line = in_line.with_changes(**empty)
     return Align(
-        protrusion=ProtrusionReadings(
-            gauge=align.protrusion.gauge, policy=align.protrusion.policy
-        ),
+        protrusion=ProtrusionReadings(gauge=align.protrusion.gauge, policy=align.protrusion.policy),
         squaring=tuple(pair.with_changes(left=(), right=()) for pair in align.squaring),
         in_line=in_line,
     )

@@ -80,8 +80,9 @@ class ProtrusionLimits(Part):
 
 
 class TurnLimits(Part):
-    """How far out a bracket may stand: an angle is held against the turn, a length
-    against the difference the gauge reads.
+    """How far out a bracket may stand.
+
+    An angle is held against the turn, a length against what the gauge reads.
     """
 
     tolerance: Annotated[Angle | Length, OneOf((Angle, Length))] | None = None

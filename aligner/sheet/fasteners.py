@@ -7,7 +7,7 @@ missing everywhere, together with the source it should come from.
 from __future__ import annotations
 
 from enum import StrEnum
-from typing import Annotated, Self
+from typing import Annotated, Literal, Self
 
 from pydantic import Field, model_validator
 
@@ -90,7 +90,7 @@ class TorqueSpecification(Part):
 
     @property
     def low_nm(self) -> float:
-        """The least torque that is right, in N·m; the nominal itself where no tolerance is given."""
+        """The least torque that is right, in N·m; the nominal itself without a tolerance."""
         if self.low is not None:
             return self.low.value
         return self._nominal_nm - self._tolerance_nm
@@ -160,7 +160,7 @@ class OrderRule(Part):
         source: where the rule comes from.
     """
 
-    kind: str = "before"
+    kind: Literal["before", "while_slack", "after_hold", "again_after"] = "before"
     first: str
     then: str
     because: str

@@ -39,9 +39,7 @@ class Quantity:
         Raises:
             UnreadableQuantity: in words, with what would be right.
         """
-        found = read_quantity(
-            text, cls.dimension, unit_if_bare=unit_if_bare, signed=cls.signed
-        )
+        found = read_quantity(text, cls.dimension, unit_if_bare=unit_if_bare, signed=cls.signed)
         return cls(found.text, found.value)
 
     @classmethod
@@ -85,7 +83,9 @@ class OneOf:
             except UnreadableQuantity as refusal:
                 refusals.append(refusal)
         examples = " or ".join(f"“{kind.dimension.example}”" for kind in self.kinds)
-        raise UnreadableQuantity("", refusals[0].understood, f"write it as text, such as {examples}")
+        raise UnreadableQuantity(
+            "", refusals[0].understood, f"write it as text, such as {examples}"
+        )
 
     def __get_pydantic_core_schema__(self, _: Any, __: GetCoreSchemaHandler) -> CoreSchema:
         return core_schema.no_info_plain_validator_function(

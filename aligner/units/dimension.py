@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
+from typing import Any
 
 
 @dataclass(frozen=True)
@@ -245,7 +246,7 @@ def factor(dimension: Dimension, symbol: str) -> float:
 
 
 @cache
-def _registry():  # type: ignore[no-untyped-def]  # pint's registry is a class made at run time
+def _registry() -> Any:  # pint's registry is a class made at run time
     import pint  # late: it is needed only when another unit than our own appears
 
     return pint.UnitRegistry(cache_folder=None)

@@ -81,7 +81,10 @@ def read_quantity(
             f"{number} {unit.symbol} is more than {dimension.largest:g} {dimension.own_unit}",
             f"no such {dimension.name.split(' ', 1)[1]} is found on a motorcycle",
         )
-    return TypedQuantity(number, unit.symbol, value)
+    found_quantity = TypedQuantity(number, unit.symbol, value)
+    if len(found_quantity.text) > _LONGEST:  # or a document could not be read back
+        raise UnreadableQuantity("", "far too many digits for a quantity", f"write it as {example}")
+    return found_quantity
 
 
 def _number(found: re.Match[str], text: str) -> tuple[str, float]:
@@ -130,4 +133,3 @@ def _unit(
             )
     symbols = ", ".join(unit.symbol for unit in dimension.units)
     raise UnreadableQuantity("", f"“{typed}” is not a unit known here", f"it can be {symbols}")
-

@@ -75,9 +75,7 @@ class InLineCard(Card):
             lambda _: self.changed.emit({"corner": self.corner.currentData()})
         )
         self.gap.went_on.connect(self.height_box.go_to_first_empty)
-        self.height_box.went_on.connect(
-            lambda: self.corner.setFocus(Qt.FocusReason.TabFocusReason)
-        )
+        self.height_box.went_on.connect(lambda: self.corner.setFocus(Qt.FocusReason.TabFocusReason))
 
     def show_job(self, job: Job, assessment: Assessment) -> None:
         """Show a job's plate readings and what follows from them."""
@@ -108,7 +106,9 @@ def road_words(assessment: Assessment, show: Preferred) -> str:
         way = "left" if found.patch_shift_mm > 0 else "right"
         parts.append(f"tyre patch {show.show_length(abs(found.patch_shift_mm))} to the {way}")
     if found.now is not None:
-        parts.append(f"rake {found.now.rake_deg:.2f}°, trail {show.show_length(found.now.trail_mm)}")
+        parts.append(
+            f"rake {found.now.rake_deg:.2f}°, trail {show.show_length(found.now.trail_mm)}"
+        )
     return "On the road as it stands: " + ", ".join(parts) + "." if parts else ""
 
 

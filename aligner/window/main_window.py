@@ -289,5 +289,6 @@ class MainWindow(QMainWindow):
 
 
 def _sentence(error: AlignerError) -> str:
+    """A refusal as a sentence; a field's path keeps its own letters."""
     text = str(error)
-    return text[:1].upper() + text[1:] + "."
+    return (text if error.where else text[:1].upper() + text[1:]) + "."

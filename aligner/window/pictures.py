@@ -19,7 +19,6 @@ from aligner.sheet.quantities import Quantity
 from aligner.units.preferred import Preferred
 
 
-
 def front_proportions(job: Job) -> FrontProportions:
     """What the front elevation is drawn to."""
     fork = job.sheet.fork
@@ -69,8 +68,10 @@ def height_words(found: ProtrusionAssessment, show: Preferred) -> str:
         unlike = f"equal, ± {size}" if difference.judgement.expanded_uncertainty else "equal"
     else:
         unlike = f"left {size} {'high' if difference.value > 0 else 'low'}"
-    allowed = "" if difference.tolerance is None else (
-        f"; ± {show.show_length(difference.tolerance)} is allowed"
+    allowed = (
+        ""
+        if difference.tolerance is None
+        else (f"; ± {show.show_length(difference.tolerance)} is allowed")
     )
     if found.verdict is Verdict.OUT and difference.verdict is not Verdict.OUT:
         goal = show.show_length(found.goal_mm or 0.0)
@@ -123,5 +124,3 @@ def _with_uncertainty(found: Judged, show: Preferred) -> str:
 
 def _value(quantity: Quantity | None) -> float | None:
     return quantity.value if quantity else None
-
-

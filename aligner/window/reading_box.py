@@ -12,10 +12,10 @@ from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QVBoxLayout
 
+from aligner.drawing.theme import Theme
 from aligner.sheet.quantities import Quantity
 from aligner.units import UnreadableQuantity
 from aligner.window.labels import label, set_tone
-from aligner.drawing.theme import Theme
 
 FEWEST_CELLS = 3
 

@@ -140,12 +140,8 @@ class SquareCard(DrawingCard):
             align=Qt.AlignmentFlag.AlignHCenter,
         )
         half = self.theme.px(52)
-        arc = QRectF(
-            room.center().x() - half, line.bottom() + 8, 2 * half, self.theme.px(14)
-        )
-        turn_arrow(
-            painter, self.theme.color("accent"), arc, to_the_left=to_the_left, width=3
-        )
+        arc = QRectF(room.center().x() - half, line.bottom() + 8, 2 * half, self.theme.px(14))
+        turn_arrow(painter, self.theme.color("accent"), arc, to_the_left=to_the_left, width=3)
 
     def _paint_strip(self, painter: QPainter) -> None:
         if self._assessment is None:

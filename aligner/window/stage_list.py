@@ -6,9 +6,9 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPainterPath, QPaintEvent, QPen
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from aligner.assessment import Stage, StageState, StageStanding
-from aligner.window.labels import label
+from aligner.assessment import Stage, StageStanding, StageState
 from aligner.drawing.theme import Theme, TypeSize
+from aligner.window.labels import label
 
 
 class StageRow(QWidget):
@@ -91,7 +91,7 @@ class StageRow(QWidget):
 def draw_mark(
     painter: QPainter, theme: Theme, state: StageState, middle: QPointF, radius: float
 ) -> None:
-    """The mark of a state: done a ticked disc, in hand half a disc, waiting two bars, open a ring."""
+    """The mark of a state: ticked disc done, half disc in hand, two bars waiting, ring open."""
     accent, quiet = theme.color("accent"), theme.color("quiet")
     disc = QRectF(middle.x() - radius, middle.y() - radius, 2 * radius, 2 * radius)
     match state:
@@ -173,9 +173,7 @@ class StageList(QWidget):
         self._bike.setText(bike or "Unnamed bike")
         self._title.setText(title)
         for standing in standings:
-            self._rows[standing.stage].show_standing(
-                standing, is_current=standing.stage is current
-            )
+            self._rows[standing.stage].show_standing(standing, is_current=standing.stage is current)
 
     def show_kept(self, words: str) -> None:
         """Say whether the job is saved."""

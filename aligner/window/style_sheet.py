@@ -59,7 +59,8 @@ QListWidget {{ background: {card}; border: 1px solid {line}; border-radius: 8px;
     padding: 4px; }}
 QListWidget:focus {{ border: 2px solid {accent}; padding: 3px; }}
 QListWidget::item {{ padding: 3px 6px; }}
-QListWidget::item:selected {{ background: {accent_soft}; color: {ink}; border: 1px solid {accent}; }}
+QListWidget::item:selected {{ background: {accent_soft}; color: {ink};
+    border: 1px solid {accent}; }}
 QScrollArea {{ background: transparent; border: none; }}
 QScrollArea > QWidget > QWidget {{ background: transparent; }}
 QMenuBar {{ background: {side}; }}

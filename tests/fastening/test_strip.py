@@ -1,0 +1,144 @@
+from __future__ import annotations
+
+import random
+import re
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from aligner.fastening.joints import Joint
+from aligner.fastening.planner import plan
+from aligner.fastening.precedence import RingOfRules
+from aligner.fastening.rules import Rule, UnusableRule
+from aligner.fastening.strip import strip
+from tests.front_end_joints import any_joints, front_end
+
+LOOSENING_ORDER = [
+    "Machine supported, front wheel clear of the ground",
+    "Slacken left caliper, bolts 17 and 18",
+    "Slacken right caliper, bolts 19 and 20",
+    "Hang the calipers from a hook, a slip of wood between the pads",
+    "Slacken right axle pinch bolt, bolt 16",
+    "Slacken axle",
+    "Axle out, wheel out; spacers laid down in their order",
+    "Slacken fork brace, bolts 11 to 14",
+    "Slacken left handlebar clamp, bolt 9",
+    "Slacken right handlebar clamp, bolt 10",
+    "Handlebars aside, tied up level",
+    "Measure and write down both heights as found",
+    "Measure and write down both sides of the lower bracket as found",
+    "Slacken left top clamp, bolt 7",
+    "Slacken right top clamp, bolt 8",
+    "Preload adjusters, where fitted, noted and wound to their lowest",
+    "Crack left fork cap",
+    "Crack right fork cap",
+    "Slacken left lower clamp, bolts 1 and 2",
+    "Slacken right lower clamp, bolts 3 and 4",
+    "Draw the legs down and out, upright, caps up",
+    "Slacken stem pinch bolt",
+    "Slacken stem head bolt",
+    "Slacken stem nut",
+]
+
+
+def order_of(found) -> list[str]:
+    return [step.joint for step in found.steps if step.joint]
+
+
+def test_the_loosening_order_sentence_by_sentence():
+    assert [step.title for step in strip(front_end()).steps] == LOOSENING_ORDER
+
+
+def test_reasons_are_said_for_loosening():
+    reasons = {step.joint: step.reason for step in strip(front_end()).steps}
+    assert reasons["left fork cap"] == (
+        "The cap is cracked with the top clamp already slack, because a squeezed thread galls; "
+        "the lower clamp still holds the tube."
+    )
+    tightened = {step.reason for step in plan(front_end()).steps}
+    assert tightened.isdisjoint(reasons.values())
+
+
+def test_cautions_stand_where_the_danger_is():
+    cautions = {step.key: step.caution for step in strip(front_end()).steps if step.caution}
+    assert "press behind this cap" in cautions["fork_cap/left fork cap/loosen"]
+    assert "never carries the caliper" in cautions["brake_caliper/left caliper/loosen"]
+    assert "drops" in cautions["lower_clamp/left lower clamp/loosen"]
+    assert "act/machine_supported" in cautions
+
+
+def test_bench_work_comes_when_the_legs_are_out():
+    steps = strip([*front_end(), Joint("left damper-rod bolt", "damper_rod_bolt", "left")]).steps
+    keys = [step.key for step in steps]
+    assert keys.index("damper_rod_bolt/left damper-rod bolt/loosen") > keys.index("act/legs_out")
+
+
+def test_a_sheet_rule_is_turned_round():
+    rule = Rule("before", "top_clamp", "fork_cap", "The cap is a bolt through the bracket.")
+    found = strip(front_end(), [rule])
+    order = order_of(found)
+    assert order.index("right fork cap") < order.index("left top clamp")
+    assert [one.rule.then for one in found.overridden if one.wholly] == ["top_clamp"]
+    (clamp,) = [step for step in found.steps if step.joint == "left top clamp"]
+    assert clamp.reason == (
+        "Undone in the reverse of the order for tightening, which is “top_clamp” before “fork_cap”."
+    )
+
+
+def test_a_sheet_rule_can_bring_its_own_words_for_loosening():
+    rule = Rule(
+        "before", "axle", "fork_brace", "x", because_loosening="The brace hides the axle's lock."
+    )
+    (axle,) = [step for step in strip(front_end(), [rule]).steps if step.joint == "axle"]
+    assert axle.reason == "The brace hides the axle's lock."
+
+
+def test_a_rule_that_names_an_act_of_loosening_is_followed_as_it_stands():
+    rule = Rule("before", "handlebars_aside", "brake_caliper", "The hose is too short.")
+    keys = [step.key for step in strip(front_end(), [rule]).steps]
+    assert keys.index("act/handlebars_aside") < keys.index("brake_caliper/left caliper/loosen")
+    assert plan(front_end(), [rule]).steps == plan(front_end()).steps
+
+
+def test_what_the_plan_refuses_is_refused_here_too():
+    with pytest.raises(UnusableRule):
+        strip(front_end(), [Rule("before", "nothing", "axle", "x")])
+    with pytest.raises(RingOfRules):
+        strip(
+            front_end(),
+            [
+                Rule("before", "axle", "fork_brace", "x"),
+                Rule("before", "fork_brace", "axle", "y"),
+            ],
+        )
+
+
+@given(any_joints(), st.randoms())
+def test_each_joint_is_undone_once_whatever_the_order_of_input(joints, rng):
+    found = strip(joints)
+    assert sorted(order_of(found)) == sorted(joint.name for joint in joints)
+    assert strip(random.Random(rng.random()).sample(joints, len(joints))) == found
+    assert found.steps[0].key == "act/machine_supported"
+
+
+@given(any_joints())
+def test_clamps_let_go_from_the_top_and_caps_are_cracked_between(joints):
+    kinds = [step.joint_kind for step in strip(joints).steps]
+    clamps = [kind for kind in kinds if kind in ("top_clamp", "fork_cap", "lower_clamp")]
+    assert clamps == sorted(clamps, key=["top_clamp", "fork_cap", "lower_clamp"].index)
+
+
+@given(any_joints())
+def test_every_step_says_why_and_none_carries_a_torque(joints):
+    for step in strip(joints).steps:
+        assert step.kind in ("loosen", "act", "look")
+        assert re.fullmatch(r"[A-Z].{20,}\.", step.reason), step.key
+        assert step.target_nm is None
+        assert not step.torque_missing
+
+
+@given(any_joints())
+def test_bolts_carry_the_same_numbers_as_in_the_tightening_plan(joints):
+    tightened = {step.joint: step.bolts for step in plan(joints).steps if step.bolts}
+    assert {step.joint: step.bolts for step in strip(joints).steps if step.bolts} == tightened
