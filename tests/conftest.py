@@ -1,5 +1,13 @@
-"""What every test shares: Qt draws off the screen, and settings stay in a folder of their own."""
+"""What every test shares: Qt draws off the screen, in one application."""
 
 import os
 
+import pytest
+
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+
+@pytest.fixture(scope="session", autouse=True)
+def application(qapp):
+    """One application with widgets for all: the job card must not start a lesser one first."""
+    return qapp

@@ -77,7 +77,7 @@ def ordered(ranked: Sequence[str], links: Sequence[Link[T]]) -> list[str]:
 def knotted(
     ranked: Sequence[str], links: Sequence[Link[T]], done: Collection[str]
 ) -> tuple[list[str], list[Link[T]]]:
-    """What is left of the places and links when only those in or between rings are looked at.
+    """What is left of the places and links when only those in or behind rings are looked at.
 
     Args:
         ranked: as given to `ordered`.
@@ -85,14 +85,11 @@ def knotted(
         done: what `ordered` gave.
     """
     stuck = set(ranked).difference(done)
-    ranked = [place for place in ranked if place in stuck]
-    backwards = [Link(link.then, link.first, link.rule) for link in _among(stuck, links)]
-    stuck.difference_update(ordered(ranked, backwards))
     return [place for place in ranked if place in stuck], _among(stuck, links)
 
 
 def ring(ranked: Sequence[str], links: Sequence[Link[T]]) -> Ring[T] | None:
-    """One ring among places that are all knotted, each of its places once.
+    """One ring among places that all wait in or behind one, each of its places once.
 
     Args:
         ranked: as given by `knotted`.
@@ -158,5 +155,9 @@ def _walked(end: Link[T], came_by: Mapping[Link[T], Link[T] | None]) -> list[Lin
 
 def _among(places: Set[str], links: Sequence[Link[T]]) -> list[Link[T]]:
     """The links as far as they run between some places."""
-    cut = (Link(link.first & places, link.then & places, link.rule) for link in links)
-    return [link for link in cut if link.first and link.then]
+    found: list[Link[T]] = []
+    for link in links:
+        first, then = link.first & places, link.then & places
+        if first and then:
+            found.append(Link(first, then, link.rule))
+    return found

@@ -48,6 +48,9 @@ class Overridden:
     by: tuple[Rule, ...]
     wholly: bool
 
+    def __str__(self) -> str:
+        return self.because
+
     @property
     def because(self) -> str:
         """What gave way to what, with both reasons, in one sentence."""
@@ -92,7 +95,8 @@ def precedence(
     loose: dict[Rule, Overridden] = {}
     order = ordered(ranked, [*sheet, *kept])
     if len(order) < len(ranked):
-        contradiction = ring(*knotted(ranked, sheet, ordered(ranked, sheet)))
+        own = ordered(ranked, sheet)
+        contradiction = ring(*knotted(ranked, sheet, own)) if len(own) < len(ranked) else None
         if contradiction is not None:
             raise RingOfRules(contradiction)
         loose = _loose(*knotted(ranked, [*sheet, *kept], order), default)

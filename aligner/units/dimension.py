@@ -22,11 +22,14 @@ class Unit:
         symbol: how the program writes it, in files and on the screen.
         pint_name: the expression pint knows it by.
         spellings: what people type for it, folded by `folded` (no case, spaces or dots).
+        by_definition: how many of the dimension's own unit it is, where that is plain without
+            asking pint (a turn is 360 degrees).
     """
 
     symbol: str
     pint_name: str
     spellings: tuple[str, ...]
+    by_definition: float | None = None
 
 
 @dataclass(frozen=True, eq=False)
@@ -124,7 +127,7 @@ ANGLE = Dimension(
     "26.5 deg",
     (
         Unit("deg", "degree", ("deg", "degs", "degree", "degrees", "°", "º")),
-        Unit("turn", "turn", ("turn", "turns", "rev", "revs")),
+        Unit("turn", "turn", ("turn", "turns", "rev", "revs"), by_definition=360.0),
         Unit("rad", "radian", ("rad", "radian", "radians")),
     ),
     largest=3_600.0,
@@ -242,6 +245,8 @@ def factor(dimension: Dimension, symbol: str) -> float:
     unit = dimension.unit(symbol)
     if unit is dimension.units[0]:
         return 1.0
+    if unit.by_definition is not None:
+        return unit.by_definition
     return float(_registry()(unit.pint_name).to(dimension.units[0].pint_name).magnitude)
 
 

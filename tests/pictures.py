@@ -1,0 +1,48 @@
+"""Pictures of the main screens for the manual; run by hand after a screen has changed.
+
+    python -m tests.pictures [FOLDER]
+
+One run draws 1280x720; with QT_SCALE_FACTOR=2 the window is 960x540 points, which is
+1920x1080 pixels on a screen set to 200 %.
+"""
+
+import os
+import sys
+from pathlib import Path
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+from PySide6.QtWidgets import QApplication
+
+from aligner.assessment import Stage
+from aligner.drawing.theme import Appearance, theme_for
+from aligner.window.application import open_demo
+from aligner.window.main_window import MainWindow
+
+
+def main():
+    """Draw every stage in both themes."""
+    folder = Path(sys.argv[1] if len(sys.argv) > 1 else "resources/manual")
+    folder.mkdir(parents=True, exist_ok=True)
+    application = QApplication([])
+    application.setStyle("Fusion")
+    is_double = os.environ.get("QT_SCALE_FACTOR") == "2"
+    for appearance in (Appearance.LIGHT, Appearance.DARK):
+        theme = theme_for(appearance)
+        application.setPalette(theme.qt_palette())
+        window = MainWindow(theme)
+        open_demo(window)
+        window.resize(*((960, 540) if is_double else (1280, 720)))
+        window.show()
+        for stage in Stage:
+            window.go_to(stage)
+            for _ in range(4):
+                application.sendPostedEvents()
+                application.processEvents()
+            size = "-double" if is_double else ""
+            window.grab().save(str(folder / f"{stage.value}-{appearance.value}{size}.png"))
+        window.hide()
+
+
+if __name__ == "__main__":
+    main()
