@@ -39,7 +39,7 @@ DEFAULT_ORDER = [
     "Wheel in, axle hand-tight",
     "Axle",
     "Pump the fork three times, wheel held by the brake",
-    "Right axle pinch bolt, bolt 16",
+    "Axle pinch bolt, bolt 16",
     "Left caliper, bolts 17 and 18",
     "Right caliper, bolts 19 and 20",
     "Lock to lock: hoses and cables run free",

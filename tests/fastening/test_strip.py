@@ -19,7 +19,7 @@ LOOSENING_ORDER = [
     "Slacken left caliper, bolts 17 and 18",
     "Slacken right caliper, bolts 19 and 20",
     "Hang the calipers from a hook, a slip of wood between the pads",
-    "Slacken right axle pinch bolt, bolt 16",
+    "Slacken axle pinch bolt, bolt 16",
     "Slacken axle",
     "Axle out, wheel out; spacers laid down in their order",
     "Slacken fork brace, bolts 11 to 14",
