@@ -15,7 +15,7 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 from PySide6.QtWidgets import QApplication
 
 from aligner.assessment import Stage
-from aligner.drawing.theme import Appearance, theme_for
+from aligner.drawing.theme import Appearance, scale_to_fit, theme_for
 from aligner.window.application import open_demo
 from aligner.window.main_window import MainWindow
 
@@ -28,7 +28,7 @@ def main():
     application.setStyle("Fusion")
     is_double = os.environ.get("QT_SCALE_FACTOR") == "2"
     for appearance in (Appearance.LIGHT, Appearance.DARK):
-        theme = theme_for(appearance)
+        theme = theme_for(appearance, scale_to_fit(960, 540) if is_double else 1.0)
         application.setPalette(theme.qt_palette())
         window = MainWindow(theme)
         open_demo(window)

@@ -57,11 +57,11 @@ def _middle(picture: FrontElevation, kind: str, side: str) -> QPointF:
         x = center + (outward * 40 if side else 0)
         return QPointF(x, picture.top_bracket.top() - 44)
     if kind.startswith("axle_pinch") or kind.startswith("axle_clamp"):
-        return QPointF(beside_slider + outward * 14, slider.bottom() - 18)
+        return QPointF(beside_slider + outward * 14, slider.bottom() - 14)
     if kind.startswith("axle"):
-        return QPointF(center, slider.bottom() - 18)
+        return QPointF(center, slider.bottom() - 14)
     if kind == "brake_caliper":
-        return QPointF(beside_slider + outward * 14, slider.center().y() - 6)
+        return QPointF(beside_slider + outward * 14, slider.top() + 30)
     if kind in ("fork_brace", "mudguard"):
         return QPointF(center, slider.top() + 14)
     if side:

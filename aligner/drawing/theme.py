@@ -129,7 +129,7 @@ class Theme:
     def points(self, size: TypeSize) -> float:
         """A type size in points; the two large ones grow less than the text they stand over."""
         scale = self.text_scale
-        if size in (TypeSize.SENTENCE, TypeSize.HUGE):
+        if scale > 1.0 and size in (TypeSize.SENTENCE, TypeSize.HUGE):
             scale = 1.0 + (scale - 1.0) * 0.4
         return _POINTS[size] * scale
 
@@ -168,6 +168,20 @@ class Theme:
         for qt_role in (role.WindowText, role.Text, role.ButtonText):
             palette.setColor(QPalette.ColorGroup.Disabled, qt_role, quiet)
         return palette
+
+
+#: The window everything is laid out for; on a smaller screen all of it is drawn smaller.
+WIDTH, HEIGHT = 1280, 720
+_SMALLEST = 0.7
+
+
+def scale_to_fit(width: float, height: float) -> float:
+    """The text scale at which the whole window fits a screen of so many points, at most 1.
+
+    A screen of 1920 by 1080 pixels set to 200 % has 960 by 540 points: there everything is
+    drawn at three quarters, which is still half as large again as it would be at 100 %.
+    """
+    return max(_SMALLEST, min(1.0, width / WIDTH, height / HEIGHT))
 
 
 def theme_for(appearance: Appearance, text_scale: float = 1.0) -> Theme:

@@ -19,7 +19,7 @@ from aligner.job.edits import (
 )
 from aligner.units.preferred import Preferred
 from aligner.window.height_card import HeightCard
-from aligner.window.in_line_card import InLineCard
+from aligner.window.in_line_card import InLineCard, road_words
 from aligner.window.labels import label, main_button
 from aligner.window.open_job import OpenJob
 from aligner.window.square_card import SquareCard
@@ -47,7 +47,7 @@ class AlignStage(QWidget):
         self.height_card = HeightCard(theme, show)
         self.square_card = SquareCard(theme, show)
         self.in_line_card = InLineCard(theme, show)
-        self._attempt = label("", "small")
+        self._attempt = label("", "small", wraps=True)
         self.measure_again = QPushButton("Measure again")
         self.go_on = main_button("Measure again   Enter")
         right = QVBoxLayout()
@@ -59,8 +59,7 @@ class AlignStage(QWidget):
         cards.addWidget(self.height_card, 11)
         cards.addLayout(right, 10)
         foot = QHBoxLayout()
-        foot.addWidget(self._attempt)
-        foot.addStretch(1)
+        foot.addWidget(self._attempt, 1)
         foot.addWidget(self.measure_again)
         foot.addWidget(self.go_on)
         column = QVBoxLayout(self)
@@ -81,7 +80,9 @@ class AlignStage(QWidget):
         self.height_card.show_job(job, assessment)
         self.square_card.show_job(job, assessment)
         self.in_line_card.show_job(job, assessment)
-        self._attempt.setText(f"Attempt {len(job.attempts) + 1} of this alignment")
+        attempt = f"Attempt {len(job.attempts) + 1} of this alignment."
+        road = road_words(assessment, self._show)
+        self._attempt.setText(f"{road} {attempt}".strip())
         is_done = assessment.correction(self._show).subject is Subject.NOTHING
         self.go_on.setText("Go on to Tighten   Enter" if is_done else "Measure again   Enter")
         self.measure_again.setVisible(is_done)

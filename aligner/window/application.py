@@ -9,7 +9,7 @@ from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication
 
 from aligner.data_files import demo as demo_document
-from aligner.drawing.theme import Appearance, theme_for
+from aligner.drawing.theme import Appearance, scale_to_fit, theme_for
 from aligner.window.main_window import MainWindow
 
 
@@ -24,7 +24,11 @@ def run_window(path: Path | None, *, demo: bool = False) -> int:
     application.setOrganizationName("Aligner")
     application.setStyle("Fusion")
     settings = QSettings()
-    theme = theme_for(Appearance(str(settings.value("appearance", Appearance.SYSTEM.value))))
+    screen = application.primaryScreen().availableGeometry()
+    theme = theme_for(
+        Appearance(str(settings.value("appearance", Appearance.SYSTEM.value))),
+        scale_to_fit(screen.width(), screen.height()),
+    )
     application.setPalette(theme.qt_palette())
     window = MainWindow(theme, settings=settings)
     geometry = settings.value("geometry")

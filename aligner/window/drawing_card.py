@@ -61,7 +61,9 @@ class DrawingCard(QFrame):
         head = QRectF(self.rect()).adjusted(16, 6, -16, 0)
         head.setHeight(self.head_height() - 6)
         words(painter, self.theme, head, self._title, size=TypeSize.TEXT, bold=True)
+        title = painter.fontMetrics().horizontalAdvance(self._title)
+        beside = head.adjusted(title + 12, 0, 0, 0)
         words(
-            painter, self.theme, head, self._note, role="quiet", align=Qt.AlignmentFlag.AlignRight
+            painter, self.theme, beside, self._note, role="quiet", align=Qt.AlignmentFlag.AlignRight
         )
         self.paint_picture(painter)

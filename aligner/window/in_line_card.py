@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QVBoxLayout
+from PySide6.QtWidgets import QComboBox, QHBoxLayout
 
 from aligner.assessment import Assessment
 from aligner.drawing.theme import Theme
@@ -54,19 +54,15 @@ class InLineCard(Card):
         self.corner.setAccessibleName("corner that stands off")
         for corner, words in _CORNERS:
             self.corner.addItem(words, corner)
-        right = QVBoxLayout()
-        right.addWidget(self.height_box)
-        right.addWidget(self.corner)
-        right.setSpacing(4)
         row = QHBoxLayout()
         row.addWidget(self.gap, 3, Qt.AlignmentFlag.AlignTop)
-        row.addLayout(right, 2)
+        row.addWidget(self.height_box, 2, Qt.AlignmentFlag.AlignTop)
         self.column.addLayout(row)
         self._verdict = label("", "strong", wraps=True)
-        self._road = label("", "small", wraps=True)
-        self.column.addWidget(self._verdict)
-        self.column.addStretch(1)
-        self.column.addWidget(self._road)
+        under = QHBoxLayout()
+        under.addWidget(self._verdict, 3)
+        under.addWidget(self.corner, 2)
+        self.column.addLayout(under)
         self.gap.typed.connect(lambda readings: self.typed.emit({"gap": readings}))
         self.gap.kept.connect(lambda readings: self.changed.emit({"gap": readings}))
         self.height_box.typed.connect(lambda readings: self.typed.emit(_height(readings)))
@@ -93,7 +89,6 @@ class InLineCard(Card):
         self.corner.setCurrentIndex(max(place, 0))
         self._verdict.setText(in_line_words(found, self._show))
         set_tone(self._verdict, "tone", "attention" if found.verdict.value == "out" else "")
-        self._road.setText(road_words(assessment, self._show))
 
 
 def road_words(assessment: Assessment, show: Preferred) -> str:

@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from aligner.assessment import Stage
-from aligner.drawing.theme import EDGE, Theme
+from aligner.drawing.theme import EDGE, HEIGHT, WIDTH, Theme
 from aligner.errors import AlignerError
 from aligner.job import Job
 from aligner.job.stamps import now_here
@@ -77,7 +77,7 @@ class MainWindow(QMainWindow):
         self._fill_menus()
         self.setStyleSheet(style_sheet(theme))
         self.setAcceptDrops(True)
-        self.resize(1280, 720)
+        self.resize(theme.px(WIDTH), theme.px(HEIGHT))
         self._connect()
         self.go_to(Stage.ALIGN)
 

@@ -10,6 +10,8 @@ def style_sheet(theme: Theme) -> str:
     return _STYLE.format(
         **{name: getattr(theme.palette, name) for name in Palette.__dataclass_fields__},
         **{size.value: theme.points(size) for size in TypeSize},
+        **{f"px{pixels}": max(1, theme.px(pixels)) for pixels in (3, 4, 5, 6, 7, 9, 10, 13, 14)},
+        **{f"px{pixels}": theme.px(pixels) for pixels in (18, 20, 21, 22)},
     )
 
 
@@ -31,27 +33,27 @@ QLabel[typeSize="huge"] {{ font-size: {huge}pt; font-weight: 700; }}
 QLabel[tone="attention"] {{ color: {attention}; }}
 QLabel[tone="accent"] {{ color: {accent}; }}
 QPushButton {{ background: {card}; border: 1px solid {line}; border-radius: 6px;
-    padding: 7px 14px; min-height: 18px; }}
+    padding: {px7}px {px14}px; min-height: {px18}px; }}
 QPushButton:hover {{ border-color: {accent}; }}
-QPushButton:focus {{ border: 2px solid {accent}; padding: 6px 13px; }}
+QPushButton:focus {{ border: 2px solid {accent}; padding: {px6}px {px13}px; }}
 QPushButton:disabled {{ color: {quiet}; background: {ground}; }}
 QPushButton[main="true"] {{ background: {accent}; color: {on_accent}; font-weight: 600;
-    border: 1px solid {accent}; padding: 10px 22px; }}
-QPushButton[main="true"]:focus {{ border: 2px solid {ink}; padding: 9px 21px; }}
+    border: 1px solid {accent}; padding: {px10}px {px22}px; }}
+QPushButton[main="true"]:focus {{ border: 2px solid {ink}; padding: {px9}px {px21}px; }}
 QPushButton[main="true"]:disabled {{ background: {ground}; color: {quiet};
     border: 1px solid {line}; }}
 QPushButton:checked {{ background: {accent_soft}; border-color: {accent}; }}
 QLineEdit, QPlainTextEdit, QComboBox {{ background: {card}; border: 1px solid {line};
-    border-radius: 5px; padding: 4px 6px; selection-background-color: {accent};
+    border-radius: 5px; padding: {px4}px {px6}px; selection-background-color: {accent};
     selection-color: {on_accent}; }}
 QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus {{ border: 2px solid {accent};
-    padding: 3px 5px; }}
-QLineEdit[refused="true"] {{ border: 2px dashed {attention}; padding: 3px 5px; }}
+    padding: {px3}px {px5}px; }}
+QLineEdit[refused="true"] {{ border: 2px dashed {attention}; padding: {px3}px {px5}px; }}
 QLineEdit:read-only {{ background: {ground}; color: {quiet}; }}
 QComboBox QAbstractItemView {{ background: {card}; color: {ink};
     selection-background-color: {accent_soft}; selection-color: {ink}; }}
 QCheckBox {{ spacing: 10px; padding: 3px; }}
-QCheckBox::indicator {{ width: 20px; height: 20px; border: 2px solid {quiet};
+QCheckBox::indicator {{ width: {px20}px; height: {px20}px; border: 2px solid {quiet};
     border-radius: 4px; background: {card}; }}
 QCheckBox::indicator:checked {{ background: {accent}; border-color: {accent}; }}
 QCheckBox:focus {{ border: 2px solid {accent}; border-radius: 5px; padding: 1px; }}
@@ -60,7 +62,7 @@ QListWidget {{ background: {card}; border: 1px solid {line}; border-radius: 8px;
 QListWidget:focus {{ border: 2px solid {accent}; padding: 3px; }}
 QListWidget::item {{ padding: 3px 6px; }}
 QListWidget::item:selected {{ background: {accent_soft}; color: {ink};
-    border: 1px solid {accent}; }}
+    font-weight: 600; }}
 QScrollArea {{ background: transparent; border: none; }}
 QScrollArea > QWidget > QWidget {{ background: transparent; }}
 QMenuBar {{ background: {side}; }}

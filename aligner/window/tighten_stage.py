@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QListWidget,
     QListWidgetItem,
     QPushButton,
+    QSizePolicy,
     QVBoxLayout,
     QWidget,
 )
@@ -67,6 +68,7 @@ class TightenStage(QWidget):
         self._shown_key = ""
         self._card = Card()
         self._card.setProperty("inHand", True)
+        self._card.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Ignored)
         self._big = label("", "huge")
         self._range = label("", "quiet", wraps=True)
         self._passes = label("", "strong", wraps=True)
