@@ -21,7 +21,7 @@ ALLOWED = {
     "job": {"sheet", "units", "gauging", "geometry"},
     "storage": {"job", "sheet", "units"},
     "assessment": {"job", "sheet", "units", "gauging", "geometry", "fastening", "legs"},
-    "drawing": set(),
+    "drawing": {"job", "sheet"},
 }
 EVERYWHERE = {"errors", "data_files"}
 WITHOUT_QT = set(ALLOWED) - {"drawing"}

@@ -105,7 +105,7 @@ def _tighten(align: StageStanding, tightening: TighteningAssessment) -> StageSta
     here = step.number if step else total
     line = f"step {here} of {total}"
     if step is not None and step.waits_for and align.state is not StageState.DONE:
-        return StageStanding(Stage.TIGHTEN, StageState.BLOCKED, f"{line}, waits for Align")
+        return StageStanding(Stage.TIGHTEN, StageState.BLOCKED, "waits for Align")
     state = StageState.IN_HAND if tightening.done_count else StageState.OPEN
     return StageStanding(Stage.TIGHTEN, state, line)
 

@@ -41,8 +41,22 @@ def with_plate(job: Job, at: datetime, **changes: Any) -> Job:
     return _with_align(job, at, in_line=readings.with_changes(**changes))
 
 
+def has_readings(align: Align) -> bool:
+    """Whether anything was read in an attempt."""
+    in_line = align.in_line
+    kinds = ("gap", "end_difference", "upper", "lower")
+    return bool(
+        align.protrusion.left
+        or align.protrusion.right
+        or any(pair.left or pair.right for pair in align.squaring)
+        or any(getattr(in_line, kind, ()) for kind in kinds)
+    )
+
+
 def with_attempt_closed(job: Job, at: datetime) -> Job:
     """The job with the present readings put by as an attempt, and empty boxes for the next."""
+    if not has_readings(job.align):
+        return job
     attempt = Attempt(closed=at, align=job.align)
     return job.with_changes(attempts=(*job.attempts, attempt), align=_emptied(job.align))
 

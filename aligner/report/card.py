@@ -13,17 +13,15 @@ from PySide6.QtGui import QFont, QGuiApplication, QPageLayout, QPageSize, QPaint
 
 from aligner.assessment import Assessment, assess
 from aligner.drawing.front_elevation import (
-    FrontProportions,
     exaggeration,
     front_elevation,
     paint_front_elevation,
 )
+from aligner.drawing.proportions import front_proportions
 from aligner.drawing.theme import Theme
 from aligner.job import Job
 from aligner.report.card_rows import card_foot, rows_above, rows_below, rows_beside
 from aligner.report.page import RESOLUTION, UNJOINED, Picture, Row, paint_pages
-from aligner.sheet import ForkKind
-from aligner.sheet.quantities import Quantity
 from aligner.storage.files import write_whole
 from aligner.units.preferred import Preferred
 
@@ -79,7 +77,7 @@ def _paint_front(painter: QPainter, box: QRectF, assessment: Assessment, show: P
     right = found.right.value_mm if found.right else None
     words_height = 14.0
     room = box.adjusted(0, words_height, 0, -2.2 * words_height)
-    picture = front_elevation(room, _proportions(assessment.job), left, right)
+    picture = front_elevation(room, front_proportions(assessment.job), left, right)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     paint_front_elevation(painter, theme, picture)
     font = QFont(QGuiApplication.font())
@@ -102,17 +100,3 @@ def _paint_front(painter: QPainter, box: QRectF, assessment: Assessment, show: P
         else (f"Seen from the seat; difference drawn {factor} times larger.")
     )
     painter.drawText(int(box.left()), int(box.bottom() - 3), caption)
-
-
-def _proportions(job: Job) -> FrontProportions:
-    fork = job.sheet.fork
-    return FrontProportions(
-        leg_spacing_mm=_value(fork.leg_spacing),
-        bracket_spacing_mm=_value(fork.bracket_spacing),
-        tube_mm=_value(fork.tube_diameter),
-        is_upside_down=fork.kind is ForkKind.UPSIDE_DOWN,
-    )
-
-
-def _value(quantity: Quantity | None) -> float | None:
-    return quantity.value if quantity else None

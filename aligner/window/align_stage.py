@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 from aligner.assessment import Subject
 from aligner.drawing.theme import ROOM, Theme
 from aligner.job.edits import (
+    has_readings,
     with_another_pair,
     with_attempt_closed,
     with_distances,
@@ -86,6 +87,7 @@ class AlignStage(QWidget):
         is_done = assessment.correction(self._show).subject is Subject.NOTHING
         self.go_on.setText("Go on to Tighten   Enter" if is_done else "Measure again   Enter")
         self.measure_again.setVisible(is_done)
+        self.go_on.setEnabled(is_done or has_readings(job.align))
 
     def begin(self) -> None:
         """Put the keyboard where the first reading is wanted, or on the button if none is."""

@@ -7,11 +7,11 @@ from PySide6.QtGui import QPainter
 from aligner.assessment import Assessment, StepStanding, StepState
 from aligner.drawing.bolt_places import bolt_places
 from aligner.drawing.front_elevation import front_elevation, paint_front_elevation
+from aligner.drawing.proportions import front_proportions
 from aligner.drawing.strokes import bubble
 from aligner.drawing.theme import Theme
 from aligner.job import Job
 from aligner.window.drawing_card import DrawingCard
-from aligner.window.pictures import front_proportions
 
 
 class BoltCard(DrawingCard):

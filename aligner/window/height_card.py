@@ -12,6 +12,7 @@ from aligner.drawing.front_elevation import (
     front_elevation,
     paint_front_elevation,
 )
+from aligner.drawing.proportions import front_proportions
 from aligner.drawing.strokes import arrow, dimension_line, narrow_line, words
 from aligner.drawing.theme import Theme, TypeSize
 from aligner.drawing.tolerance_strip import paint_strip
@@ -19,7 +20,7 @@ from aligner.job import Job
 from aligner.sheet.quantities import SignedLength
 from aligner.units.preferred import Preferred
 from aligner.window.drawing_card import DrawingCard
-from aligner.window.pictures import front_proportions, height_words, strip_of
+from aligner.window.pictures import height_words, strip_of
 from aligner.window.reading_box import ReadingBox
 
 _SIDES = ("left", "right")
@@ -48,6 +49,7 @@ class HeightCard(DrawingCard):
         }
         for side, box in self.boxes.items():
             box.setParent(self)
+            box.resized.connect(self.place_boxes)
             box.typed.connect(lambda readings, side=side: self.typed.emit(side, readings))
             box.kept.connect(lambda readings, side=side: self.kept.emit(side, readings))
         self.boxes["left"].went_on.connect(self.boxes["right"].go_to_first_empty)
@@ -73,7 +75,7 @@ class HeightCard(DrawingCard):
         room = self.room()
         width = min(self.theme.px(176), int(room.width() * 0.36))
         for side, box in self.boxes.items():
-            height = max(box.sizeHint().height(), box.minimumSizeHint().height())
+            height = box.height_at(width)
             left = room.left() if side == "left" else room.right() - width
             box.setGeometry(int(left), int(room.top()), width, height)
 
@@ -94,7 +96,7 @@ class HeightCard(DrawingCard):
 
     def _picture_room(self) -> QRectF:
         room = self.room()
-        box = max(box.height() for box in self.boxes.values())
+        box = min(box.height() for box in self.boxes.values())  # a refusal may lie over it
         strip = self.theme.px(50)
         side = self.theme.px(64)
         return room.adjusted(side, box + 2, -side, -strip - 10)

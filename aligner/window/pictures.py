@@ -1,4 +1,4 @@
-"""From an assessed job to what the drawings show: proportions, strips and their words.
+"""From an assessed job to what the drawings say: strips and their words.
 
 Nothing is worked out here: values are picked from the assessment and put into words.
 """
@@ -9,41 +9,9 @@ from aligner.assessment.in_line import InLineAssessment
 from aligner.assessment.protrusion import ProtrusionAssessment
 from aligner.assessment.readings import Judged
 from aligner.assessment.squaring import SquaringAssessment
-from aligner.drawing.front_elevation import FrontProportions
-from aligner.drawing.plan_view import PlanProportions
 from aligner.drawing.tolerance_strip import StripPicture
 from aligner.gauging import Verdict
-from aligner.job import Job
-from aligner.sheet import ForkKind
-from aligner.sheet.quantities import Quantity
 from aligner.units.preferred import Preferred
-
-
-def front_proportions(job: Job) -> FrontProportions:
-    """What the front elevation is drawn to."""
-    fork = job.sheet.fork
-    return FrontProportions(
-        leg_spacing_mm=_value(fork.leg_spacing),
-        bracket_spacing_mm=_value(fork.bracket_spacing),
-        tube_mm=_value(fork.tube_diameter),
-        is_upside_down=fork.kind is ForkKind.UPSIDE_DOWN,
-    )
-
-
-def plan_proportions(job: Job, place: int) -> PlanProportions:
-    """What the plan view is drawn to, with the points of one pair of distances."""
-    fork = job.sheet.fork
-    pairs = job.align.squaring
-    pair = pairs[place] if place < len(pairs) else None
-    return PlanProportions(
-        leg_spacing_mm=_value(fork.leg_spacing),
-        bracket_offset_mm=_value(fork.bracket_offset),
-        tube_mm=_value(fork.tube_diameter),
-        bracket_reach_mm=_value(pair.bracket_reach) if pair else None,
-        bracket_half_width_mm=_value(pair.bracket_half_width) if pair else None,
-        frame_setback_mm=_value(pair.frame_setback) if pair else None,
-        frame_half_width_mm=_value(pair.frame_half_width) if pair else None,
-    )
 
 
 def strip_of(found: Judged | None) -> StripPicture | None:
@@ -59,19 +27,20 @@ def strip_of(found: Judged | None) -> StripPicture | None:
 
 
 def height_words(found: ProtrusionAssessment, show: Preferred) -> str:
-    """The heights' verdict in words: "out: left 1.6 ± 0.1 mm low; ± 0.5 mm is allowed"."""
+    """The heights' verdict in words: "out: left 1.6 ± 0.1 mm low; ± 0.5 mm allowed"."""
     difference = found.difference
     if difference is None:
         return "not measured yet"
     size = _with_uncertainty(difference, show)
     if difference.value == 0:
-        unlike = f"equal, ± {size}" if difference.judgement.expanded_uncertainty else "equal"
+        spread = difference.judgement.expanded_uncertainty
+        unlike = "equal" if spread is None else f"equal, ± {show.show_length(spread)}"
     else:
         unlike = f"left {size} {'high' if difference.value > 0 else 'low'}"
     allowed = (
         ""
         if difference.tolerance is None
-        else (f"; ± {show.show_length(difference.tolerance)} is allowed")
+        else (f"; ± {show.show_length(difference.tolerance)} allowed")
     )
     if found.verdict is Verdict.OUT and difference.verdict is not Verdict.OUT:
         goal = show.show_length(found.goal_mm or 0.0)
@@ -86,8 +55,8 @@ def square_words(found: SquaringAssessment, show: Preferred) -> str:
         way = "left" if turn.value > 0 else "right"
         spread = turn.judgement.expanded_uncertainty
         within = f" ± {spread:.2f}" if spread is not None else ""
-        allowed = f"; ± {turn.tolerance:g}° is allowed" if turn.tolerance is not None else ""
-        return f"{found.verdict.value}: turned {abs(turn.value):.2f}{within}° to the {way}{allowed}"
+        allowed = f"; ± {turn.tolerance:g}° allowed" if turn.tolerance is not None else ""
+        return f"{found.verdict.value}: {abs(turn.value):.2f}{within}° to the {way}{allowed}"
     pair = found.leading_pair
     if pair is None or pair.difference is None:
         return "not measured yet"
@@ -120,7 +89,3 @@ def _with_uncertainty(found: Judged, show: Preferred) -> str:
         return size
     number, unit = size.split(" ", 1)
     return f"{number} ± {show.show_length(spread).split(' ', 1)[0]} {unit}"
-
-
-def _value(quantity: Quantity | None) -> float | None:
-    return quantity.value if quantity else None

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QVBoxLayout
+from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLineEdit, QVBoxLayout
 
 from aligner.drawing.theme import Theme
 from aligner.sheet.quantities import Quantity
@@ -18,6 +18,7 @@ from aligner.units import UnreadableQuantity
 from aligner.window.labels import label, set_tone
 
 FEWEST_CELLS = 3
+_IN_A_ROW = 3
 
 
 class ReadingCell(QLineEdit):
@@ -58,11 +59,13 @@ class ReadingBox(QFrame):
         typed: the readings that can be read, while a cell is being typed in.
         kept: the same, when a cell is left.
         went_on: Enter was pressed in the last cell, or in an empty one.
+        resized: a refusal came or went, so the box wants another height.
     """
 
     typed = Signal(object)
     kept = Signal(object)
     went_on = Signal()
+    resized = Signal()
 
     def __init__(
         self,
@@ -84,8 +87,8 @@ class ReadingBox(QFrame):
         self._where = label(name, "small")
         self._refusal = label("", "small", wraps=True, tone="attention")
         self._refusal.hide()
-        self._row = QHBoxLayout()
-        self._row.setSpacing(3)
+        self._rows = QGridLayout()
+        self._rows.setSpacing(3)
         head = QHBoxLayout()
         head.addWidget(self._mean)
         head.addStretch(1)
@@ -94,7 +97,7 @@ class ReadingBox(QFrame):
         column.setContentsMargins(8, 4, 8, 6)
         column.setSpacing(3)
         column.addLayout(head)
-        column.addLayout(self._row)
+        column.addLayout(self._rows)
         column.addWidget(self._refusal)
         self._grow_to(cells)
 
@@ -107,6 +110,15 @@ class ReadingBox(QFrame):
     def cells(self) -> tuple[ReadingCell, ...]:
         """The cells, in the order Enter walks them."""
         return tuple(self._cells)
+
+    def height_at(self, width: int) -> int:
+        """How high the box wants to be at a width, in pixels, with what it has to say."""
+        layout = self.layout()
+        if layout is not None:
+            layout.activate()  # cells that have just come or gone count at once
+            if not self._refusal.isHidden():
+                return layout.totalHeightForWidth(width)
+        return max(self.sizeHint().height(), self.minimumSizeHint().height())
 
     @property
     def has_refused_text(self) -> bool:
@@ -123,7 +135,10 @@ class ReadingBox(QFrame):
         """
         self._mean.setText(mean)
         self.setAccessibleName(f"{self._name}: {mean}")
-        self._grow_to(max(self._fewest, len(readings), cells))
+        wanted = max(self._fewest, len(readings), cells)
+        self._grow_to(wanted)
+        for place, cell in enumerate(self._cells):
+            cell.setVisible(place < wanted or bool(cell.text()) or cell.hasFocus())
         if self.has_refused_text or self._is_being_typed():
             return
         for cell, reading in zip(self._cells, readings, strict=False):
@@ -159,7 +174,8 @@ class ReadingBox(QFrame):
             cell.left.connect(self._keep)
             cell.went_on.connect(lambda cell=cell: self._go_on_from(cell))
             self._cells.append(cell)
-            self._row.addWidget(cell)
+            row, column = divmod(len(self._cells) - 1, _IN_A_ROW)
+            self._rows.addWidget(cell, row, column)
 
     def _readings(self) -> tuple[Quantity, ...]:
         readings = []
@@ -201,14 +217,14 @@ class ReadingBox(QFrame):
         first = next((refusal for refusal in refusals if refusal), "")
         self._refusal.setText(first[:1].upper() + first[1:])
         self._refusal.setVisible(bool(first))
-        self.adjustSize()
+        self.resized.emit()
 
     def _go_on_from(self, cell: ReadingCell) -> None:
         place = self._cells.index(cell)
         if self._refusal_of(cell):
             self._mark_refusals()
             return
-        is_last = place + 1 == len(self._cells)
+        is_last = place + 1 == len(self._cells) or self._cells[place + 1].isHidden()
         if is_last or not cell.text().strip():
             self._keep()
             self.went_on.emit()

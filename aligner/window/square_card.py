@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QPushButton
 
 from aligner.assessment import Assessment
 from aligner.drawing.plan_view import paint_plan_view, plan_view, turn_exaggeration
+from aligner.drawing.proportions import plan_proportions
 from aligner.drawing.strokes import turn_arrow, words
 from aligner.drawing.theme import Theme, TypeSize
 from aligner.drawing.tolerance_strip import paint_strip
@@ -15,7 +16,7 @@ from aligner.job import Job
 from aligner.sheet.quantities import Length
 from aligner.units.preferred import Preferred
 from aligner.window.drawing_card import DrawingCard
-from aligner.window.pictures import plan_proportions, square_words, strip_of
+from aligner.window.pictures import square_words, strip_of
 from aligner.window.reading_box import ReadingBox
 
 _SIDES = ("left", "right")
@@ -46,6 +47,7 @@ class SquareCard(DrawingCard):
         }
         for side, box in self.boxes.items():
             box.setParent(self)
+            box.resized.connect(self.place_boxes)
             box.typed.connect(lambda r, side=side: self.typed.emit(self._place, side, r))
             box.kept.connect(lambda r, side=side: self.kept.emit(self._place, side, r))
         self.boxes["left"].went_on.connect(self.boxes["right"].go_to_first_empty)
@@ -89,7 +91,7 @@ class SquareCard(DrawingCard):
         width = min(self.theme.px(204), int(room.width() * 0.45))
         bottom = room.bottom() - self.theme.px(44)
         for side, box in self.boxes.items():
-            height = max(box.sizeHint().height(), box.minimumSizeHint().height())
+            height = box.height_at(width)
             left = room.left() if side == "left" else room.right() - width
             box.setGeometry(int(left), int(bottom - height), width, height)
         middle = self.add_pair.sizeHint()
@@ -109,7 +111,7 @@ class SquareCard(DrawingCard):
             return
         found = self._assessment.squaring
         room = self.room()
-        box = max(box.height() for box in self.boxes.values())
+        box = min(box.height() for box in self.boxes.values())  # a refusal may lie over it
         arrow_room = self.theme.px(40)
         picture_room = room.adjusted(
             room.width() * 0.22,

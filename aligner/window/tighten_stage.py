@@ -137,6 +137,8 @@ class TightenStage(QWidget):
             self.list.setCurrentRow(keys.index(self._shown_key))
         else:
             self._go_to_next()
+            if self._shown_key in keys:
+                self.list.setCurrentRow(keys.index(self._shown_key))
         self.list.blockSignals(False)
         self._show_step()
 
@@ -156,14 +158,15 @@ class TightenStage(QWidget):
         cards.addLayout(left, 11)
         cards.addWidget(self.bolts, 10)
         foot = QHBoxLayout()
-        foot.addWidget(self._refusal, 1)
-        foot.addWidget(self.reason, 2)
+        foot.addWidget(self.reason, 1)
+        foot.addStretch(0)
         foot.addWidget(self.read_again)
         foot.addWidget(self.done)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(ROOM)
         column.addLayout(cards, 1)
+        column.addWidget(self._refusal)
         column.addLayout(foot)
 
     def _standing(self) -> StepStanding | None:
@@ -193,8 +196,10 @@ class TightenStage(QWidget):
         job, assessment = self._open_job.job, self._open_job.assessment
         standing = self._standing()
         self.bolts.show_step(job, assessment, standing)
-        self._card.setVisible(standing is not None)
+        for widget in (self._card, self.list, self.done):
+            widget.setVisible(standing is not None)
         if standing is None:
+            self.read_again.hide()
             return
         step = standing.step
         self._big.setText(big_words(step, self._show))

@@ -4,6 +4,7 @@ import pytest
 from PySide6.QtCore import Qt
 
 from aligner.assessment import Stage, StepState
+from aligner.job import Job
 from aligner.storage.document_file import load_job
 
 
@@ -128,6 +129,8 @@ def test_the_whole_job_by_keyboard_saved_and_reopened(qtbot, window, tmp_path):
         if tightening.is_finished:
             break
         standing = tightening.next_step
+        chosen = window.tighten.list.currentItem().text()
+        assert standing.step.title in chosen  # the line lit is the step in hand
         if standing.waits_for:
             window.tighten.read_again.click()
             for side in ("left", "right"):
@@ -172,3 +175,42 @@ def test_closing_with_unsaved_edits_asks_in_the_window(qtbot, window):
     assert window.isVisible()
     assert "not saved" in window.question.text
     assert [b.text() for b in window.question.buttons] == ["Save first", "Discard them", "Stay"]
+
+
+def test_cells_asked_for_once_go_again_when_they_are_not_wanted(qtbot, window):
+    box = window.align.height_card.boxes["left"]
+    box.first_cell.setFocus()
+    box.first_cell.selectAll()
+    qtbot.keyClicks(box.first_cell, "9.6")  # far from its fellows: more readings are asked for
+    assert sum(cell.isVisible() for cell in box.cells) > 3
+
+    qtbot.keyClick(box.first_cell, Qt.Key.Key_Escape)
+
+    assert sum(cell.isVisible() for cell in box.cells) == 3
+
+
+def test_an_attempt_without_a_reading_is_not_put_by(qtbot, window):
+    qtbot.keyClick(window.align.go_on, Qt.Key.Key_Return)
+    qtbot.keyClick(window.align.go_on, Qt.Key.Key_Return)
+
+    assert len(window.open_job.job.attempts) == 1
+
+
+def test_an_empty_job_offers_nothing_to_tick(window):
+    window.show_job(Job())
+    window.go_to(Stage.TIGHTEN)
+
+    assert window.sentence.text() == "There is nothing to tighten."
+    assert not window.tighten.done.isVisible()
+
+
+@pytest.mark.parametrize("side", ["left", "right"])
+def test_every_box_shows_its_mean_and_its_cells_whole(qtbot, window, side):
+    for card in (window.align.height_card, window.align.square_card):
+        box = card.boxes[side]
+        for cell in box.cells:
+            inside = cell.geometry()
+            assert box.rect().contains(inside)
+            wide = cell.fontMetrics().horizontalAdvance(cell.text())
+            assert cell.contentsRect().width() > wide
+        assert card.rect().contains(box.geometry())

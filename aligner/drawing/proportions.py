@@ -1,0 +1,40 @@
+"""What the drawings of a job are drawn to: the sheet's dimensions, as far as they are known."""
+
+from __future__ import annotations
+
+from aligner.drawing.front_elevation import FrontProportions
+from aligner.drawing.plan_view import PlanProportions
+from aligner.job import Job
+from aligner.sheet import ForkKind
+from aligner.sheet.quantities import Quantity
+
+
+def front_proportions(job: Job) -> FrontProportions:
+    """What the front elevation is drawn to."""
+    fork = job.sheet.fork
+    return FrontProportions(
+        leg_spacing_mm=_value(fork.leg_spacing),
+        bracket_spacing_mm=_value(fork.bracket_spacing),
+        tube_mm=_value(fork.tube_diameter),
+        is_upside_down=fork.kind is ForkKind.UPSIDE_DOWN,
+    )
+
+
+def plan_proportions(job: Job, place: int) -> PlanProportions:
+    """What the plan view is drawn to, with the points of one pair of distances."""
+    fork = job.sheet.fork
+    pairs = job.align.squaring
+    pair = pairs[place] if place < len(pairs) else None
+    return PlanProportions(
+        leg_spacing_mm=_value(fork.leg_spacing),
+        bracket_offset_mm=_value(fork.bracket_offset),
+        tube_mm=_value(fork.tube_diameter),
+        bracket_reach_mm=_value(pair.bracket_reach) if pair else None,
+        bracket_half_width_mm=_value(pair.bracket_half_width) if pair else None,
+        frame_setback_mm=_value(pair.frame_setback) if pair else None,
+        frame_half_width_mm=_value(pair.frame_half_width) if pair else None,
+    )
+
+
+def _value(quantity: Quantity | None) -> float | None:
+    return quantity.value if quantity else None
