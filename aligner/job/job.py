@@ -12,8 +12,12 @@ from typing import Literal
 from pydantic import Field
 
 from aligner.job.align import Align, ProtrusionReadings
+from aligner.job.build import Build
 from aligner.job.gauges import Gauge
+from aligner.job.inspect import Inspect
 from aligner.job.log import LogEntry
+from aligner.job.strip import Strip
+from aligner.job.wrenches import TorqueWrench
 from aligner.sheet import Sheet
 from aligner.sheet.model import Part
 
@@ -61,7 +65,11 @@ class Job(Part):
         title: of the job ("front end refit").
         sheet: the bike as it was described when the job was begun.
         gauges: by name.
+        wrenches: the owner's torque wrenches, by name.
         as_found: readings taken before anything was loosened.
+        strip: what was taken off, and how it stood.
+        inspect: what was found.
+        build: what went into each leg, and how it was set.
         align: the attempt at the alignment now in hand.
         attempts: the earlier ones, oldest first.
         log: ticks of the tightening list.
@@ -74,7 +82,11 @@ class Job(Part):
     title: str = ""
     sheet: Sheet = Sheet()
     gauges: dict[str, Gauge] = Field(default_factory=dict)
+    wrenches: dict[str, TorqueWrench] = Field(default_factory=dict)
     as_found: AsFound = AsFound()
+    strip: Strip = Strip()
+    inspect: Inspect = Inspect()
+    build: Build = Build()
     align: Align = Align()
     attempts: tuple[Attempt, ...] = ()
     log: tuple[LogEntry, ...] = ()

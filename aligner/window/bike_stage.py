@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from aligner.assessment.stages import missing_on_sheet
@@ -104,6 +105,10 @@ class BikeStage(QWidget):
                 f"{what} not given: what follows from them is not worked out. {first}",
             )
         return "Sheet complete.", f"Every torque and dimension is given. {first}"
+
+    def begin(self) -> None:
+        """Put the keyboard on the page."""
+        self.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def refresh(self) -> None:
         """Show the sheet as it is now; an unchanged one stays where it was scrolled to."""

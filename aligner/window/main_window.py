@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import datetime
 from pathlib import Path
+from typing import Any
 
-from PySide6.QtCore import QSettings, Qt
+from PySide6.QtCore import QSettings
 from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence
 from PySide6.QtWidgets import (
     QFileDialog,
@@ -24,15 +25,12 @@ from aligner.errors import AlignerError
 from aligner.job import Job
 from aligner.job.stamps import now_here
 from aligner.units.preferred import Preferred
-from aligner.window.align_stage import AlignStage
-from aligner.window.bike_stage import BikeStage
 from aligner.window.labels import Caution, label
 from aligner.window.open_job import OpenJob
-from aligner.window.prove_stage import ProveStage
 from aligner.window.question_bar import QuestionBar
 from aligner.window.stage_list import StageList
+from aligner.window.stage_page import Setting, make_page
 from aligner.window.style_sheet import style_sheet
-from aligner.window.tighten_stage import TightenStage
 
 _FILTER = "Jobs (*.job.json *.json)"
 _RECENT = 8
@@ -54,25 +52,14 @@ class MainWindow(QMainWindow):
         self._settings = settings
         self._current = Stage.ALIGN
         self._closing_agreed = False
-        units = show or Preferred()
-        self.align = AlignStage(self.open_job, theme, units, now)
-        self.tighten = TightenStage(self.open_job, theme, units, now)
-        self.bike = BikeStage(self.open_job, theme, units)
-        self.prove = ProveStage(self.open_job, theme, units)
-        self._pages: dict[Stage, BikeStage | AlignStage | TightenStage | ProveStage] = {
-            Stage.BIKE: self.bike,
-            Stage.ALIGN: self.align,
-            Stage.TIGHTEN: self.tighten,
-            Stage.PROVE: self.prove,
-        }
+        self._setting = Setting(self.open_job, theme, show or Preferred(), now, self.go_to)
+        self._pages: dict[Stage, Any] = {}  # each a widget and a StagePage
         self.stages = StageList(theme, tuple(Stage))
         self.sentence = label("", "sentence", wraps=True)
         self.detail = label("", "quiet", wraps=True)
         self.caution = Caution()
         self.question = QuestionBar()
         self._stack = QStackedWidget()
-        for page in self._pages.values():
-            self._stack.addWidget(page)
         self._lay_out()
         self._fill_menus()
         self.setStyleSheet(style_sheet(theme))
@@ -117,14 +104,19 @@ class MainWindow(QMainWindow):
         if focus is not None:
             focus.clearFocus()  # what is being typed is kept before the page goes
         self._current = stage
-        page = self._pages[stage]
+        page = self.page(stage)
         self._stack.setCurrentWidget(page)
         self._refresh()
-        if isinstance(page, (AlignStage, TightenStage)):
-            page.begin()
-            self._say()
-        else:
-            page.setFocus(Qt.FocusReason.OtherFocusReason)
+        page.begin()
+        self._say()
+
+    def page(self, stage: Stage) -> Any:
+        """The page of a stage, made when it is first asked for."""
+        if stage not in self._pages:
+            made = make_page(stage, self._setting)
+            self._stack.addWidget(made)
+            self._pages[stage] = made
+        return self._pages[stage]
 
     def _lay_out(self) -> None:
         center = QWidget()
@@ -148,19 +140,16 @@ class MainWindow(QMainWindow):
         self.open_job.look_changed.connect(self._say)
         self.open_job.kept_changed.connect(self._say_kept)
         self.stages.chosen.connect(lambda name: self.go_to(Stage(name)))
-        self.align.finished.connect(lambda: self.go_to(Stage.TIGHTEN))
-        self.tighten.finished.connect(lambda: self.go_to(Stage.PROVE))
-        self.tighten.heights_wanted.connect(lambda: self.go_to(Stage.ALIGN))
 
     def _refresh(self) -> None:
         job, assessment = self.open_job.job, self.open_job.assessment
         self.stages.show_job(job.sheet.name, job.title, assessment.stages, self._current)
-        self._pages[self._current].refresh()
+        self.page(self._current).refresh()
         self._say()
         self._say_kept()
 
     def _say(self) -> None:
-        said = self._pages[self._current].sentence()
+        said = self.page(self._current).sentence()
         self.sentence.setText(said[0])
         self.detail.setText(said[1])
         self.detail.setVisible(bool(said[1]))

@@ -10,6 +10,7 @@ from collections.abc import Callable
 from datetime import date
 from itertools import pairwise
 
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import QPlainTextEdit, QVBoxLayout, QWidget
 
@@ -109,6 +110,10 @@ class ProveStage(QWidget):
             name = waiting[0][:1].lower() + waiting[0][1:]
             return f"Next check: {name}.", how.get(waiting[0], "")
         return "Ready to sign off.", "Every check is done and every step of the list is ticked."
+
+    def begin(self) -> None:
+        """Put the keyboard on the page."""
+        self.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def refresh(self) -> None:
         """Show the job as it is now; nothing that is being typed is touched."""

@@ -19,19 +19,24 @@ def type_readings(qtbot, window, box, texts):
 
 def make_everything_true(qtbot, window):
     for side in ("left", "right"):
-        type_readings(qtbot, window, window.align.height_card.boxes[side], ["5.0", "5,0", "5.0 mm"])
+        type_readings(
+            qtbot,
+            window,
+            window.page(Stage.ALIGN).height_card.boxes[side],
+            ["5.0", "5,0", "5.0 mm"],
+        )
     for side in ("left", "right"):
-        box = window.align.square_card.boxes[side]
+        box = window.page(Stage.ALIGN).square_card.boxes[side]
         type_readings(qtbot, window, box, ["183.3", "183.3", "183.3"])
 
 
 def test_the_demo_says_what_to_do_first(window):
     assert window.sentence.text() == "Let the left leg down 1.6 mm."
-    assert "1.6 ± 0.1 mm high" in window.align.height_card.accessibleDescription()
+    assert "1.6 ± 0.1 mm high" in window.page(Stage.ALIGN).height_card.accessibleDescription()
 
 
 def test_the_sentence_follows_each_keystroke_before_the_field_is_left(qtbot, window):
-    cell = window.align.height_card.boxes["left"].first_cell
+    cell = window.page(Stage.ALIGN).height_card.boxes["left"].first_cell
     cell.setFocus()
     cell.selectAll()
     qtbot.keyClicks(cell, "6.9")
@@ -45,7 +50,7 @@ def test_the_sentence_follows_each_keystroke_before_the_field_is_left(qtbot, win
 
 
 def test_undo_gives_back_the_reading_and_the_sentence(qtbot, window):
-    cell = window.align.height_card.boxes["left"].first_cell
+    cell = window.page(Stage.ALIGN).height_card.boxes["left"].first_cell
     cell.setFocus()
     cell.selectAll()
     qtbot.keyClicks(cell, "6.9")
@@ -68,7 +73,7 @@ def test_undo_gives_back_the_reading_and_the_sentence(qtbot, window):
     ],
 )
 def test_what_cannot_be_read_is_explained_at_the_box_and_kept(qtbot, window, typed, words):
-    box = window.align.height_card.boxes["left"]
+    box = window.page(Stage.ALIGN).height_card.boxes["left"]
     box.first_cell.setFocus()
     box.first_cell.selectAll()
     qtbot.keyClicks(box.first_cell, typed)
@@ -80,21 +85,21 @@ def test_what_cannot_be_read_is_explained_at_the_box_and_kept(qtbot, window, typ
 
 
 def test_readings_typed_again_leave_nothing_to_correct(qtbot, window):
-    qtbot.keyClick(window.align.go_on, Qt.Key.Key_Return)
+    qtbot.keyClick(window.page(Stage.ALIGN).go_on, Qt.Key.Key_Return)
     assert len(window.open_job.job.attempts) == 1
     assert window.sentence.text() == "Measure how far each tube stands up."
 
     make_everything_true(qtbot, window)
 
     assert window.sentence.text() == "Nothing left to correct."
-    assert "Go on to Tighten" in window.align.go_on.text()
+    assert "Go on to Tighten" in window.page(Stage.ALIGN).go_on.text()
 
 
 def test_a_hold_point_does_not_pass_while_its_readings_are_out(qtbot, window):
     window.go_to(Stage.TIGHTEN)
     for _ in range(20):
-        qtbot.keyClick(window.tighten.list, Qt.Key.Key_Space)
-        if window.tighten.reason.isVisible():
+        qtbot.keyClick(window.page(Stage.TIGHTEN).list, Qt.Key.Key_Space)
+        if window.page(Stage.TIGHTEN).reason.isVisible():
             break
     step = window.open_job.assessment.tightening.next_step.step
 
@@ -106,22 +111,22 @@ def test_a_later_step_is_ticked_only_with_a_reason_that_is_kept(qtbot, window):
     window.go_to(Stage.TIGHTEN)
     steps = window.open_job.assessment.tightening.steps
     top_clamp = next(s for s in steps if s.step.joint_kind == "top_clamp")
-    window.tighten.list.setCurrentRow(top_clamp.number - 1)
+    window.page(Stage.TIGHTEN).list.setCurrentRow(top_clamp.number - 1)
 
-    qtbot.keyClick(window.tighten.list, Qt.Key.Key_Space)
-    qtbot.keyClick(window.tighten.reason, Qt.Key.Key_Return)
+    qtbot.keyClick(window.page(Stage.TIGHTEN).list, Qt.Key.Key_Space)
+    qtbot.keyClick(window.page(Stage.TIGHTEN).reason, Qt.Key.Key_Return)
     assert window.open_job.job.log == ()
 
-    qtbot.keyClicks(window.tighten.reason, "cap seized")
-    qtbot.keyClick(window.tighten.reason, Qt.Key.Key_Return)
+    qtbot.keyClicks(window.page(Stage.TIGHTEN).reason, "cap seized")
+    qtbot.keyClick(window.page(Stage.TIGHTEN).reason, Qt.Key.Key_Return)
     assert window.open_job.job.log[0].reason == "cap seized"
     assert window.open_job.job.log[0].step == top_clamp.step.key
 
 
 def test_the_whole_job_by_keyboard_saved_and_reopened(qtbot, window, tmp_path):
-    qtbot.keyClick(window.align.go_on, Qt.Key.Key_Return)
+    qtbot.keyClick(window.page(Stage.ALIGN).go_on, Qt.Key.Key_Return)
     make_everything_true(qtbot, window)
-    qtbot.keyClick(window.align.go_on, Qt.Key.Key_Return)
+    qtbot.keyClick(window.page(Stage.ALIGN).go_on, Qt.Key.Key_Return)
     assert window.sentence.text().startswith("Stem nut: seat the bearing")
 
     for _ in range(200):
@@ -129,15 +134,15 @@ def test_the_whole_job_by_keyboard_saved_and_reopened(qtbot, window, tmp_path):
         if tightening.is_finished:
             break
         standing = tightening.next_step
-        chosen = window.tighten.list.currentItem().text()
+        chosen = window.page(Stage.TIGHTEN).list.currentItem().text()
         assert standing.step.title in chosen  # the line lit is the step in hand
         if standing.waits_for:
-            window.tighten.read_again.click()
+            window.page(Stage.TIGHTEN).read_again.click()
             for side in ("left", "right"):
-                box = window.align.height_card.boxes[side]
+                box = window.page(Stage.ALIGN).height_card.boxes[side]
                 type_readings(qtbot, window, box, ["5.0", "5.0", "5.0"])
             window.go_to(Stage.TIGHTEN)
-        qtbot.keyClick(window.tighten.list, Qt.Key.Key_Space)
+        qtbot.keyClick(window.page(Stage.TIGHTEN).list, Qt.Key.Key_Space)
 
     assert window.open_job.assessment.tightening.is_finished
     assert not any(entry.reason for entry in window.open_job.job.log)
@@ -178,7 +183,7 @@ def test_closing_with_unsaved_edits_asks_in_the_window(qtbot, window):
 
 
 def test_cells_asked_for_once_go_again_when_they_are_not_wanted(qtbot, window):
-    box = window.align.height_card.boxes["left"]
+    box = window.page(Stage.ALIGN).height_card.boxes["left"]
     box.first_cell.setFocus()
     box.first_cell.selectAll()
     qtbot.keyClicks(box.first_cell, "9.6")  # far from its fellows: more readings are asked for
@@ -190,8 +195,8 @@ def test_cells_asked_for_once_go_again_when_they_are_not_wanted(qtbot, window):
 
 
 def test_an_attempt_without_a_reading_is_not_put_by(qtbot, window):
-    qtbot.keyClick(window.align.go_on, Qt.Key.Key_Return)
-    qtbot.keyClick(window.align.go_on, Qt.Key.Key_Return)
+    qtbot.keyClick(window.page(Stage.ALIGN).go_on, Qt.Key.Key_Return)
+    qtbot.keyClick(window.page(Stage.ALIGN).go_on, Qt.Key.Key_Return)
 
     assert len(window.open_job.job.attempts) == 1
 
@@ -201,12 +206,12 @@ def test_an_empty_job_offers_nothing_to_tick(window):
     window.go_to(Stage.TIGHTEN)
 
     assert window.sentence.text() == "There is nothing to tighten."
-    assert not window.tighten.done.isVisible()
+    assert not window.page(Stage.TIGHTEN).done.isVisible()
 
 
 @pytest.mark.parametrize("side", ["left", "right"])
 def test_every_box_shows_its_mean_and_its_cells_whole(qtbot, window, side):
-    for card in (window.align.height_card, window.align.square_card):
+    for card in (window.page(Stage.ALIGN).height_card, window.page(Stage.ALIGN).square_card):
         box = card.boxes[side]
         for cell in box.cells:
             inside = cell.geometry()
