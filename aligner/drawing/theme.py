@@ -21,7 +21,8 @@ class Palette:
         ground: behind everything.
         side: behind the stage list.
         card: behind the drawing and the lists.
-        line: edges of cards and boxes.
+        line: edges of cards, and lines between things.
+        edge: edges of what can be typed in or pressed.
         ink: text and drawn outlines.
         quiet: text of the second rank.
         accent: what to do now, and what is done.
@@ -36,6 +37,7 @@ class Palette:
     side: str
     card: str
     line: str
+    edge: str
     ink: str
     quiet: str
     accent: str
@@ -53,6 +55,7 @@ LIGHT = Palette(
     side="#efebe2",
     card="#ffffff",
     line="#c9c3b6",
+    edge="#85806f",
     ink="#1d2a31",
     quiet="#566067",
     accent="#0a5f73",
@@ -70,6 +73,7 @@ DARK = Palette(
     side="#10161a",
     card="#1f272c",
     line="#46525a",
+    edge="#76838c",
     ink="#eef1ef",
     quiet="#a9b4ba",
     accent="#5cc3d6",
@@ -82,6 +86,24 @@ DARK = Palette(
     bracket="#3d483f",
 )
 
+HIGH_CONTRAST = Palette(
+    ground="#000000",
+    side="#000000",
+    card="#000000",
+    line="#9a9a9a",
+    edge="#ffffff",
+    ink="#ffffff",
+    quiet="#e4e4e4",
+    accent="#7fe3ff",
+    on_accent="#000000",
+    accent_soft="#0d3540",
+    attention="#ffc36b",
+    attention_soft="#2a1c00",
+    tube="#3a3a3a",
+    slider="#1c1c1c",
+    bracket="#262626",
+)
+
 
 class Appearance(StrEnum):
     """Which palette to use; `SYSTEM` follows the desktop."""
@@ -89,6 +111,7 @@ class Appearance(StrEnum):
     SYSTEM = "system"
     LIGHT = "light"
     DARK = "dark"
+    HIGH_CONTRAST = "high contrast"
 
 
 class TypeSize(StrEnum):
@@ -188,6 +211,8 @@ def theme_for(appearance: Appearance, text_scale: float = 1.0) -> Theme:
     """The theme a person asked for."""
     from PySide6.QtCore import Qt
 
+    if appearance is Appearance.HIGH_CONTRAST:
+        return Theme(HIGH_CONTRAST, text_scale)
     if appearance is Appearance.SYSTEM:
         scheme = QGuiApplication.styleHints().colorScheme()
         is_dark = scheme is Qt.ColorScheme.Dark

@@ -32,7 +32,7 @@ QLabel[typeSize="sentence"] {{ font-size: {sentence}pt; font-weight: 700; }}
 QLabel[typeSize="huge"] {{ font-size: {huge}pt; font-weight: 700; }}
 QLabel[tone="attention"] {{ color: {attention}; }}
 QLabel[tone="accent"] {{ color: {accent}; }}
-QPushButton {{ background: {card}; border: 1px solid {line}; border-radius: 6px;
+QPushButton {{ background: {card}; border: 1px solid {edge}; border-radius: 6px;
     padding: {px7}px {px14}px; min-height: {px18}px; }}
 QPushButton:hover {{ border-color: {accent}; }}
 QPushButton:focus {{ border: 2px solid {accent}; padding: {px6}px {px13}px; }}
@@ -43,7 +43,7 @@ QPushButton[main="true"]:focus {{ border: 2px solid {ink}; padding: {px9}px {px2
 QPushButton[main="true"]:disabled {{ background: {ground}; color: {quiet};
     border: 1px solid {line}; }}
 QPushButton:checked {{ background: {accent_soft}; border-color: {accent}; }}
-QLineEdit, QPlainTextEdit, QComboBox {{ background: {card}; border: 1px solid {line};
+QLineEdit, QPlainTextEdit, QComboBox {{ background: {card}; border: 1px solid {edge};
     border-radius: 5px; padding: {px4}px {px6}px; selection-background-color: {accent};
     selection-color: {on_accent}; }}
 QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus {{ border: 2px solid {accent};
