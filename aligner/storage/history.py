@@ -89,12 +89,17 @@ def _row(path: Path, fields: dict[str, Any]) -> JobRow:
     day = _last_day(fields, signed)
     if signed:
         state = JobState.DUE if due else JobState.DONE
-    elif day:
+    elif day or _has_heights(fields):
         state, due = JobState.IN_HAND, "sign-off"
     else:
         state, due = JobState.NOT_BEGUN, ""
     name = path.name.removesuffix(JOB_ENDING)
     return JobRow(path, sheet.get("name") or name, fields.get("title", ""), day, state, due)
+
+
+def _has_heights(fields: dict[str, Any]) -> bool:
+    heights = fields.get("align", {}).get("protrusion", {})
+    return bool(heights.get("left") or heights.get("right"))
 
 
 def _checks_due(sheet: dict[str, Any], proof: dict[str, Any]) -> str:
