@@ -1,0 +1,64 @@
+"""What was set while building up, as rows of name, value, unit and words.
+
+For the job card and for the charts of a bike's history: the same name every time, so that a row of
+this job and one of two years ago can be laid side by side.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from aligner.assessment.build_bearing import BearingAssessment
+from aligner.assessment.build_oil import OilAssessment
+from aligner.assessment.build_sag import SagAssessment
+from aligner.job import Job
+from aligner.units.shown import rounded
+
+
+@dataclass(frozen=True)
+class BuildSetting:
+    """One thing that was set.
+
+    Attributes:
+        name: the same in every job ("left air gap").
+        value: in the unit; `None` where it is words alone (the oil's name).
+        unit: "mm", "ml", "%", "N·m"; "" for words.
+        words: as a person reads it.
+    """
+
+    name: str
+    value: float | None
+    unit: str
+    words: str
+
+
+def build_settings(
+    job: Job, oil: OilAssessment, sag: SagAssessment, bearing: BearingAssessment
+) -> tuple[BuildSetting, ...]:
+    """The rows of a job; what was not read has none."""
+    rows: list[BuildSetting] = []
+    if job.build.oil:
+        rows.append(BuildSetting("oil", None, "", job.build.oil))
+    for side in ("left", "right"):
+        leg = oil.leg(side)
+        if leg.gap is not None:
+            rows.append(_row(f"{side} air gap", leg.gap.value_mm, "mm", 1))
+        if leg.volume_ml is not None:
+            rows.append(_row(f"{side} oil", leg.volume_ml, "ml", 0))
+    for name, under in (("static sag", sag.static), ("rider sag", sag.rider)):
+        if under.sag is not None:
+            rows.append(_row(name, under.sag.sag_mm, "mm", 1))
+            if under.share is not None:
+                rows.append(_row(f"{name}, share of travel", under.share * 100, "%", 0))
+    preload = job.sheet.legs.spring.preload
+    if preload is not None:
+        rows.append(_row("preload", preload.value, "mm", 1))
+    if bearing.drag_nm is not None:
+        rows.append(_row("head bearing drag", bearing.drag_nm, "N·m", 2))
+    if bearing.fall_away is not None:
+        rows.append(BuildSetting("head bearing", None, "", bearing.fall_away.value))
+    return tuple(rows)
+
+
+def _row(name: str, value: float, unit: str, decimals: int) -> BuildSetting:
+    return BuildSetting(name, value, unit, f"{rounded(value, decimals)} {unit}")
