@@ -111,7 +111,7 @@ def _checks_due(sheet: dict[str, Any], proof: dict[str, Any]) -> str:
     }
     for entry in proof.get("rechecks", ()):
         if entry.get("action", "ticked") == "ticked":
-            asked.pop(entry["step"], None)
+            asked.pop(entry["step"].removeprefix("recheck/"), None)
     if not asked:
         return ""
     distances = sorted(set(asked.values()))

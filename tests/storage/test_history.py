@@ -6,6 +6,7 @@ from datetime import UTC, date, datetime
 
 import pytest
 
+from aligner.assessment.rechecks import recheck_key
 from aligner.data_files import demo
 from aligner.job.edits_prove import with_sign_off
 from aligner.storage.document_file import load_job, save_job
@@ -56,7 +57,7 @@ def test_a_signed_job_is_due_until_its_checks_after_the_road_are_ticked(job, tmp
     assert row.due == f"check {len(asked)} fasteners again after 100 km"
     fields = json.loads((tmp_path / "a.job.json").read_text(encoding="utf-8"))
     fields["prove"]["rechecks"] = [
-        {"step": name, "action": "ticked", "at": AT.isoformat()} for name in asked
+        {"step": recheck_key(name), "action": "ticked", "at": AT.isoformat()} for name in asked
     ]
     (tmp_path / "a.job.json").write_text(json.dumps(fields), encoding="utf-8")
     assert job_row(tmp_path / "a.job.json").state is JobState.DONE
