@@ -10,15 +10,17 @@ from dataclasses import dataclass
 from enum import StrEnum
 from functools import lru_cache
 
+from aligner.assessment.fasteners import fastener_notices, joints_of, rules_of, unplanned
 from aligner.assessment.notice import Notice, attention, note
+from aligner.assessment.wrenches import ToolForStep, Tools, tools_of
 from aligner.errors import AlignerError
-from aligner.fastening.joints import Joint, TorqueRange
-from aligner.fastening.planner import Plan, plan
+from aligner.fastening.joints import Joint, UnusableJoint
+from aligner.fastening.planner import Plan, Recheck, plan
 from aligner.fastening.rules import Rule
 from aligner.fastening.steps import Step
 from aligner.gauging import Verdict
 from aligner.job import Job, LogEntry, ticked_steps
-from aligner.sheet import Fastener, Sheet
+from aligner.sheet import Sheet
 
 
 class StepState(StrEnum):
@@ -39,6 +41,8 @@ class StepStanding:
         state: done, next, or later.
         entry: the log entry that ticked it.
         waits_for: what keeps it from being ticked now, in words; "" if nothing does.
+        tool: what it is tightened with; `None` where it has no torque to set, or the job
+            lists no wrench.
     """
 
     number: int
@@ -46,6 +50,7 @@ class StepStanding:
     state: StepState
     entry: LogEntry | None = None
     waits_for: str = ""
+    tool: ToolForStep | None = None
 
 
 @dataclass(frozen=True)
@@ -55,10 +60,12 @@ class TighteningAssessment:
     Attributes:
         steps: in their order.
         notices: what to know, such as a torque that is missing.
+        rechecks: what is checked again on the road, the nearest first.
     """
 
     steps: tuple[StepStanding, ...] = ()
     notices: tuple[Notice, ...] = ()
+    rechecks: tuple[Recheck, ...] = ()
 
     @property
     def next_step(self) -> StepStanding | None:
@@ -87,11 +94,17 @@ def assess_tightening(
             "in_line"; one that is not asked for on this job is left out.
         asks_for_in_line: whether the plan holds for the legs being in line.
     """
-    notices: list[Notice] = []
+    told = _about_fasteners(job.sheet)
     try:
         made = plan_for(job.sheet, asks_for_in_line=asks_for_in_line)
+    except UnusableJoint as error:
+        reasons = unplanned(job.sheet) or (attention("sheet.fasteners", f"{error}."),)
+        return TighteningAssessment(notices=(*reasons, *told))
     except AlignerError as error:
-        return TighteningAssessment(notices=(attention("sheet.rules", f"{error}."),))
+        text = f"There is no list until the rules agree: {error}."
+        return TighteningAssessment(notices=(attention("sheet.rules", text), *told))
+    tools = tools_of(job)
+    specified = {step.joint: step for step in made.steps if step.low_nm is not None}
     done = ticked_steps(job.log)
     standings: list[StepStanding] = []
     has_next = False
@@ -104,23 +117,64 @@ def assess_tightening(
             state = StepState.LATER if has_next else StepState.NEXT
             has_next = True
         waits_for = _waits_for(job, step, verdicts, done_since)
-        standings.append(StepStanding(number, step, state, entry, waits_for))
+        tool = _tool_for(tools, step, step if step.fraction == 1 else specified.get(step.joint))
+        standings.append(StepStanding(number, step, state, entry, waits_for, tool))
         if step.kind == "hold" and step.reads is not None:
             done_since[step.reads] = []
         elif step.kind == "torque" and entry is not None:
             for entries in done_since.values():
                 entries.append(entry)
-    for name in sorted({step.joint or "" for step in made.steps if step.torque_missing}):
-        notices.append(
-            attention(
-                "sheet.fasteners",
-                f"The torque of the {name} is missing: take it from the maker's manual. "
-                "It is never guessed here.",
-            )
-        )
-    for text in made.overridden:
-        notices.append(note("sheet.rules", str(text)))
-    return TighteningAssessment(tuple(standings), tuple(notices))
+    notices = (
+        *told,
+        *_about_holds(standings, verdicts),
+        *_about_wrenches(standings),
+        *(note("sheet.rules", str(text)) for text in made.overridden),
+    )
+    return TighteningAssessment(tuple(standings), notices, made.rechecks)
+
+
+def _tool_for(tools: Tools, step: Step, full: Step | None) -> ToolForStep | None:
+    """The tool of a step that has a torque; `full` is the full pass of the same joint."""
+    if step.joint is None or full is None or step.target_nm is None or full.target_nm is None:
+        return None
+    low_nm = full.low_nm if full.low_nm is not None else full.target_nm
+    high_nm = full.high_nm if full.high_nm is not None else full.target_nm
+    return tools.for_torque(step.joint, full.target_nm, low_nm, high_nm, step.fraction)
+
+
+def _about_holds(standings: list[StepStanding], verdicts: dict[str, Verdict]) -> list[Notice]:
+    """Hold points that stand ticked on readings that are out, as in a job changed elsewhere."""
+    found = []
+    for standing in standings:
+        entry, step = standing.entry, standing.step
+        is_out = step.reads is not None and verdicts.get(step.reads) is Verdict.OUT
+        if step.kind == "hold" and is_out and entry is not None and not entry.reason.strip():
+            text = f"“{step.title}” is ticked, but its readings are out: slacken what was done "
+            found.append(attention("log", f"{text}on it, correct, measure again and do it anew."))
+    return found
+
+
+def _about_wrenches(standings: list[StepStanding]) -> list[Notice]:
+    """Steps still to do that no wrench on hand can, one notice for each joint."""
+    found: dict[str, Notice] = {}
+    for standing in standings:
+        tool, step = standing.tool, standing.step
+        joint = step.joint or ""
+        where = f"wrench_choices.{joint}"
+        if tool is None or standing.state is StepState.DONE:
+            continue
+        problems = " ".join(tool.problems)
+        if tool.setting_nm is None and step.fraction < 1:
+            text = f"No wrench on the list goes down to the first pass of the {joint}: bring it up "
+            said = note(where, f"{text}evenly by hand, well short of the full torque.")
+            found.setdefault(joint, said)
+        elif tool.setting_nm is None:
+            said = attention(where, f"No wrench on the list can do the {joint}. {problems}")
+            found[joint] = said
+        elif tool.is_inside is False:
+            text = f"The wrench for the {joint} can deliver a torque outside what is specified."
+            found[joint] = attention(where, f"{text} {problems}")
+    return list(found.values())
 
 
 def _waits_for(
@@ -142,9 +196,22 @@ def _waits_for(
         }[verdict]
     begun = job.align.begun
     for entry in done_since.get(step.reads, ()):
-        if begun is None or begun < entry.at:
+        if begun is None or begun.timestamp() < entry.at.timestamp():  # one may lack its offset
             return "the readings are from before the clamps were tightened: measure again"
     return ""
+
+
+#: What was last worked out from a sheet. A sheet is a value, but one too large to be hashed
+#: at every keystroke, and an edit of readings keeps the very same one.
+_last_notices: tuple[Sheet, tuple[Notice, ...]] | None = None
+_last_plan: tuple[Sheet, bool, Plan] | None = None
+
+
+def _about_fasteners(sheet: Sheet) -> tuple[Notice, ...]:
+    global _last_notices
+    if _last_notices is None or _last_notices[0] is not sheet:
+        _last_notices = (sheet, fastener_notices(sheet))
+    return _last_notices[1]
 
 
 def plan_for(sheet: Sheet, *, asks_for_in_line: bool) -> Plan:
@@ -153,41 +220,13 @@ def plan_for(sheet: Sheet, *, asks_for_in_line: bool) -> Plan:
     Raises:
         AlignerError: rules that cannot all be kept, or that name what is not there.
     """
-    return _planned(
-        tuple(joint_of(fastener) for fastener in sheet.fasteners),
-        tuple(
-            Rule(rule.kind, rule.first, rule.then, rule.because, rule.source)
-            for rule in sheet.rules
-        ),
-        asks_for_in_line,
-    )
-
-
-def joint_of(fastener: Fastener) -> Joint:
-    """A fastener of the sheet as the planner takes it."""
-    return Joint(
-        name=fastener.name,
-        kind=fastener.kind,
-        side=fastener.side.value if fastener.side else "",
-        bolts=fastener.bolts,
-        torque=_range_of(fastener),
-        passes=tuple(share.value / 100 for share in fastener.passes) or None,
-        pattern=fastener.pattern.value,
-        back_off_deg=fastener.back_off.value if fastener.back_off else None,
-        seating=(
-            TorqueRange(
-                fastener.seating.target_nm, fastener.seating.low_nm, fastener.seating.high_nm
-            )
-            if fastener.seating
-            else None
-        ),
-        recheck_km=fastener.again_after.value if fastener.again_after else None,
-    )
-
-
-def _range_of(fastener: Fastener) -> TorqueRange | None:
-    torque = fastener.torque
-    return TorqueRange(torque.target_nm, torque.low_nm, torque.high_nm) if torque else None
+    global _last_plan
+    last = _last_plan
+    if last is not None and last[0] is sheet and last[1] == asks_for_in_line:
+        return last[2]
+    made = _planned(joints_of(sheet), rules_of(sheet), asks_for_in_line)
+    _last_plan = (sheet, asks_for_in_line, made)
+    return made
 
 
 @lru_cache(maxsize=16)

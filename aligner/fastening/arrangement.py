@@ -27,6 +27,7 @@ class Arrangement:
         sheet_reasons: by place, the sheet's rule that binds it.
         default_reasons: by place, the firmest default rule that binds it.
         relies_on: by place, the hold points it stands on, in order.
+        slack: by place, the places that must be slack while it is done.
         overridden: default rules that gave way to the sheet.
     """
 
@@ -34,6 +35,7 @@ class Arrangement:
     sheet_reasons: dict[str, Rule]
     default_reasons: dict[str, Rule]
     relies_on: dict[str, tuple[str, ...]]
+    slack: dict[str, tuple[frozenset[str], ...]]
     overridden: tuple[Overridden, ...]
 
 
@@ -80,6 +82,7 @@ def arrangement(
         sheet_reasons=_sheet_reasons(found),
         default_reasons=_default_reasons(found),
         relies_on=_relies_on(found),
+        slack=_slack(found),
         overridden=found.overridden,
     )
 
@@ -135,8 +138,9 @@ def _sheet_reasons(found: Precedence) -> dict[str, Rule]:
                 latest[key] = end
                 reasons[key] = link.rule
     for link in found.sheet:
-        for key in link.first:
-            reasons.setdefault(key, link.rule)
+        if link.rule.kind != "again_after":  # says why a thing is done twice, not why at first
+            for key in link.first:
+                reasons.setdefault(key, link.rule)
     return reasons
 
 
@@ -156,3 +160,13 @@ def _relies_on(found: Precedence) -> dict[str, tuple[str, ...]]:
             for key in link.then:
                 holds.setdefault(key, set()).update(link.first)
     return {key: tuple(sorted(found_, key=position.__getitem__)) for key, found_ in holds.items()}
+
+
+def _slack(found: Precedence) -> dict[str, tuple[frozenset[str], ...]]:
+    """The sets are shared, never written out: they would grow with the square of the joints."""
+    slack: dict[str, list[frozenset[str]]] = {}
+    for link in (*found.sheet, *found.default):
+        if link.rule.kind == "while_slack":
+            for key in link.first:
+                slack.setdefault(key, []).append(link.then)
+    return {key: tuple(sets) for key, sets in slack.items()}

@@ -145,6 +145,8 @@ def _activity_step(place: Place, activity: Activity, found: Arrangement) -> Step
         caution=activity.caution,
         torque_missing=activity.kind in ("seat", "torque") and torque is None,
         relies_on=found.relies_on.get(place.key, ()),
+        place=place.key,
+        slack=found.slack.get(place.key, ()),
     )
 
 
@@ -182,6 +184,8 @@ def _passes(
             caution=joint_kinds()[joint.kind].caution,
             torque_missing=torque is None,
             relies_on=found.relies_on.get(place.key, ()),
+            place=place.key,
+            slack=found.slack.get(place.key, ()),
         )
 
 

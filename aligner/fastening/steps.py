@@ -48,6 +48,9 @@ class Step:
         torque_missing: this step needs a torque and the sheet has none.
         relies_on: keys of the hold points this step stands on; when one's reading changes and
             fails, this step is open again.
+        place: key of the place in the order that it belongs to, with all its passes.
+        slack: places whose joints must be slack while this step is done, in sets that many
+            steps share.
     """
 
     key: str
@@ -72,6 +75,8 @@ class Step:
     caution: str = ""
     torque_missing: bool = False
     relies_on: tuple[str, ...] = ()
+    place: str = ""
+    slack: tuple[frozenset[str], ...] = ()
 
 
 @dataclass(frozen=True)

@@ -1,9 +1,18 @@
-"""The owner's torque wrenches and adapters, as a job's steps are set on them."""
+"""The owner's torque wrenches and adapters, as a job's steps are set on them.
+
+The trap: the unit of a wrench's scale is the one its lowest mark is typed in here, so a scale
+in lbf·ft must be typed in lbf·ft, whatever the manual prints.
+"""
 
 from __future__ import annotations
 
+from typing import Self
+
+from pydantic import Field, model_validator
+
+from aligner.errors import AlignerError
 from aligner.sheet.model import Part
-from aligner.sheet.quantities import Length, Ratio, Torque
+from aligner.sheet.quantities import Angle, Length, Ratio, Torque
 
 
 class TorqueWrench(Part):
@@ -14,6 +23,8 @@ class TorqueWrench(Part):
         high: highest value marked on it.
         graduation: from one mark to the next.
         permissible_deviation: plus or minus, of its certificate.
+        lowest_share: lowest share of the highest mark it is used at ("20 %", the older rule);
+            left out, it is used from its lowest mark (ISO 6789-1:2017).
         drive: its square, in words ("3/8 in").
         grip_length: from the middle of the drive to the middle of the grip.
         source: where these values come from.
@@ -23,6 +34,62 @@ class TorqueWrench(Part):
     high: Torque
     graduation: Torque
     permissible_deviation: Ratio = Ratio("4 %", 4.0)
+    lowest_share: Ratio | None = None
     drive: str = ""
     grip_length: Length | None = None
     source: str = ""
+
+    @model_validator(mode="after")
+    def _can_be_a_scale(self) -> Self:
+        if not 0 < self.low.value <= self.high.value:
+            raise AlignerError(
+                "",
+                f"its scale runs from {self.low} to {self.high}",
+                "give the lowest mark above zero, then the highest",
+            )
+        if not self.graduation.value > 0:
+            raise AlignerError("", "its graduation is not above zero", "read it off the scale")
+        if not self.permissible_deviation.value < 100:
+            raise AlignerError(
+                "",
+                f"its deviation is {self.permissible_deviation}",
+                "give what its certificate says, usually 4 %",
+            )
+        if self.grip_length is not None and not self.grip_length.value > 0:
+            raise AlignerError("", "its grip length is not above zero", "measure it again")
+        if self.lowest_share is not None and self.lowest_share.value > 100:
+            raise AlignerError(
+                "", f"its lowest share is {self.lowest_share}", "20 % of the highest mark is usual"
+            )
+        return self
+
+
+class Adapter(Part):
+    """What stands between a wrench's drive and the fastener: a crow's foot, a hook, an extension.
+
+    Attributes:
+        effective_length: from the middle of the drive to the middle of the fastener (E).
+        angle: between adapter and wrench: 0 straight out, 90 square, 180 folded back.
+        concentric: whether the fastener lies in line with the drive, as under a socket, so
+            that the setting does not change.
+        drive: the square it takes, in words.
+        source: where these values come from.
+    """
+
+    effective_length: Length = Length("0 mm", 0.0)
+    angle: Angle = Angle("0 deg", 0.0)
+    concentric: bool = False
+    drive: str = ""
+    source: str = ""
+
+
+class WrenchChoice(Part):
+    """The wrench and adapter a person chose for one joint.
+
+    Attributes:
+        wrench: its name on the job's list; left out, the best of them for this adapter.
+        adapter: its name on the job's list; left out, a plain socket.
+    """
+
+    wrench: str | None = Field(default=None, min_length=1)
+    adapter: str | None = Field(default=None, min_length=1)

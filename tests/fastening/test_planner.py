@@ -18,6 +18,7 @@ DEFAULT_ORDER = [
     "Stem nut: seat the bearing, then swing lock to lock",
     "Stem nut: back off by 45°",
     "Stem nut: set the bearing",
+    "Top bracket on, its bolts in by hand, its clamps slack",
     "Legs in to their height, lower clamps nipped up",
     "Measure both heights: protrusion equal",
     "Measure both sides: lower bracket square to the frame",
@@ -33,15 +34,18 @@ DEFAULT_ORDER = [
     "Left top clamp, bolt 7",
     "Right top clamp, bolt 8",
     "Measure both heights again",
+    "Preload adjusters, where fitted, back to their setting, both alike",
     "Left handlebar clamp, bolt 9",
     "Right handlebar clamp, bolt 10",
-    "Fork brace, bolts 11 to 14",
+    "Fork brace in place, its bolts finger-tight",
     "Wheel in, axle hand-tight",
     "Axle",
+    "Left caliper, bolts 12 and 13",
+    "Right caliper, bolts 14 and 15",
+    "Pump the brake lever until it is firm",
     "Pump the fork three times, wheel held by the brake",
     "Axle pinch bolt, bolt 16",
-    "Left caliper, bolts 17 and 18",
-    "Right caliper, bolts 19 and 20",
+    "Fork brace, bolts 17 to 20",
     "Lock to lock: hoses and cables run free",
 ]
 
@@ -183,7 +187,7 @@ def test_what_is_checked_again_on_the_road_comes_nearest_first():
     found = plan(joints).rechecks
     assert [(one.joint, one.bolts, one.after_km, one.torque) for one in found] == [
         ("left top clamp", (7,), 100.0, TORQUE),
-        ("axle", (15,), 500.0, TORQUE),
+        ("axle", (11,), 500.0, TORQUE),
     ]
 
 
@@ -273,3 +277,60 @@ def test_rules_in_a_ring_are_refused_by_exactly_these_names(joints, data):
     with pytest.raises(RingOfRules) as refused:
         plan(joints, rules)
     assert set(refused.value.rules) == set(rules)
+
+
+def test_the_fork_is_pumped_with_the_brake_on_before_anything_pinches_the_axle():
+    keys = [step.key for step in plan(front_end()).steps]
+    order = ["axle/axle/pass 1", "brake_caliper/left caliper/pass 1", "act/lever_firm"]
+    order += ["act/fork_pumped", "axle_pinch/axle pinch bolt/pass 1"]
+    assert [key for key in keys if key in order] == order
+
+
+def test_a_fork_with_a_drum_brake_is_pumped_without_a_lever_to_make_firm():
+    joints = [joint for joint in front_end() if joint.kind != "brake_caliper"]
+    keys = [step.key for step in plan(joints).steps]
+    assert "act/lever_firm" not in keys
+    assert keys.index("act/fork_pumped") < keys.index("axle_pinch/axle pinch bolt/pass 1")
+
+
+@pytest.mark.parametrize(
+    ("step", "slack"),
+    [
+        pytest.param("fork_cap/left fork cap/pass 1", {"top_clamp"}, id="cap"),
+        pytest.param("lower_clamp/left lower clamp/pass 2", {"top_clamp"}, id="lower clamp"),
+        pytest.param(
+            "stem_head_bolt/stem head bolt/pass 1",
+            {"lower_clamp", "top_clamp", "stem_pinch"},
+            id="stem head bolt",
+        ),
+        pytest.param("stem_nut/stem nut/set", {"stem_head_bolt"}, id="stem nut"),
+        pytest.param("axle/axle/pass 1", {"axle_pinch"}, id="axle"),
+        pytest.param("act/fork_pumped", {"axle_pinch", "fork_brace"}, id="pumping"),
+        pytest.param("top_clamp/left top clamp/pass 1", set(), id="top clamp"),
+    ],
+)
+def test_a_step_knows_what_must_be_slack_while_it_is_done(step, slack):
+    found = {each.key: each for each in plan(front_end()).steps}
+    places = {place for shared in found[step].slack for place in shared}
+    assert {place.partition("/")[0] for place in places} == slack
+
+
+def test_a_rule_to_go_over_a_joint_again_is_no_reason_for_its_first_time():
+    rule = Rule("again_after", "top_clamp", "lower_clamp", "The top clamps ease the lower ones.")
+    told = [step.title for step in plan(front_end(), [rule]).steps if step.reason == rule.because]
+    assert told == [
+        "Left lower clamp, bolts 1 and 2, once more",
+        "Right lower clamp, bolts 3 and 4, once more",
+    ]
+
+
+def test_the_brace_ties_the_sliders_only_when_they_have_settled_on_the_axle():
+    steps = plan(front_end()).steps
+    keys = [step.key for step in steps]
+    assert keys.index("act/brace_on") < keys.index("act/wheel_in")
+    brace = keys.index("fork_brace/fork brace/pass 1")
+    assert keys.index("axle_pinch/axle pinch bolt/pass 1") < brace
+    assert steps[brace].reason == (
+        "The sliders have found their own place along the axle; tied together before that, "
+        "they could not."
+    )

@@ -16,13 +16,13 @@ from tests.front_end_joints import any_joints, front_end
 
 LOOSENING_ORDER = [
     "Machine supported, front wheel clear of the ground",
-    "Slacken left caliper, bolts 17 and 18",
-    "Slacken right caliper, bolts 19 and 20",
-    "Hang the calipers from a hook, a slip of wood between the pads",
+    "Undo fork brace, bolts 17 to 20",
     "Slacken axle pinch bolt, bolt 16",
-    "Slacken axle",
+    "Undo left caliper, bolts 12 and 13",
+    "Undo right caliper, bolts 14 and 15",
+    "Hang the calipers from a hook, a slip of wood between the pads",
+    "Undo axle",
     "Axle out, wheel out; spacers laid down in their order",
-    "Slacken fork brace, bolts 11 to 14",
     "Slacken left handlebar clamp, bolt 9",
     "Slacken right handlebar clamp, bolt 10",
     "Handlebars aside, tied up level",
@@ -37,8 +37,9 @@ LOOSENING_ORDER = [
     "Slacken right lower clamp, bolts 3 and 4",
     "Draw the legs down and out, upright, caps up",
     "Slacken stem pinch bolt",
-    "Slacken stem head bolt",
-    "Slacken stem nut",
+    "Undo stem head bolt",
+    "Top bracket up and off the stem",
+    "Undo stem nut",
 ]
 
 
