@@ -2,34 +2,99 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPointF
+import math
+from collections.abc import Iterator, Sequence
+
+from PySide6.QtCore import QPointF, QRectF
 
 from aligner.drawing.front_elevation import FrontElevation
 
-_APART = 28.0
+#: From one bolt's disc to the next of the same joint, pixels at 100 % text.
+APART = 28.0
+#: Where a disc goes whose place is taken, nearest first, in discs.
+_OFFSETS = sorted(
+    (QPointF(x / 2, y / 2) for x in range(-8, 9) for y in range(-8, 9)),
+    key=lambda offset: (math.hypot(offset.x(), offset.y()), -offset.y(), offset.x()),
+)
 
 
-def bolt_places(picture: FrontElevation, kind: str, side: str, count: int) -> tuple[QPointF, ...]:
+def bolt_places(
+    picture: FrontElevation, kind: str, side: str, count: int, apart: float = APART
+) -> tuple[QPointF, ...]:
     """The places of a joint's bolts in the picture.
 
     A joint without a place of its own stands beside the leg, low down.
+
+    Args:
+        picture: the front elevation as it was laid out.
+        kind: of the joint ("lower_clamp").
+        side: the rider's "left" or "right"; "" for what stands in the middle.
+        count: how many bolts it has.
+        apart: from one bolt to the next, pixels.
     """
     if kind in ("fork_brace", "mudguard") and count > 1:
-        return _on_both_sliders(picture, kind, count)
+        return _on_both_sliders(picture, kind, count, apart)
     middle = _middle(picture, kind, side)
-    start = middle.y() - (count - 1) / 2 * _APART
-    return tuple(QPointF(middle.x(), start + place * _APART) for place in range(count))
+    start = middle.y() - (count - 1) / 2 * apart
+    return tuple(QPointF(middle.x(), start + place * apart) for place in range(count))
 
 
-def _on_both_sliders(picture: FrontElevation, kind: str, count: int) -> tuple[QPointF, ...]:
+def kept_apart(wanted: Sequence[QPointF], apart: float, room: QRectF) -> tuple[QPointF, ...]:
+    """The same places moved as little as need be, so that no two discs cover each other.
+
+    A disc for which there is no room round its place stays where it belongs.
+
+    Args:
+        wanted: where each disc belongs, in the order in which they are given their place.
+        apart: least distance from disc to disc, pixels.
+        room: they stay inside it.
+    """
+    inside = room.adjusted(apart / 2, apart / 2, -apart / 2, -apart / 2)
+    taken: dict[tuple[int, int], list[QPointF]] = {}  # by squares as wide as a disc
+    tries: dict[tuple[float, float], Iterator[QPointF]] = {}  # what is taken once stays taken
+    placed: list[QPointF] = []
+    for place in wanted:
+        tried = tries.setdefault((place.x(), place.y()), _round(place, apart))
+        found = next(
+            (at for at in tried if inside.contains(at) and _is_free(at, taken, apart)), None
+        )
+        if found is not None:
+            taken.setdefault(_square(found, apart), []).append(found)
+        placed.append(place if found is None else found)
+    return tuple(placed)
+
+
+def _round(place: QPointF, apart: float) -> Iterator[QPointF]:
+    """The place itself, then those round it, nearest first."""
+    return (place + offset * apart for offset in _OFFSETS)
+
+
+def _is_free(at: QPointF, taken: dict[tuple[int, int], list[QPointF]], apart: float) -> bool:
+    column, row = _square(at, apart)
+    near = (
+        other
+        for x in (column - 1, column, column + 1)
+        for y in (row - 1, row, row + 1)
+        for other in taken.get((x, y), ())
+    )
+    return all(math.hypot(at.x() - p.x(), at.y() - p.y()) > apart - 2.0 for p in near)
+
+
+def _square(at: QPointF, apart: float) -> tuple[int, int]:
+    return math.floor(at.x() / apart), math.floor(at.y() / apart)
+
+
+def _on_both_sliders(
+    picture: FrontElevation, kind: str, count: int, apart: float
+) -> tuple[QPointF, ...]:
     """What ties the sliders together is bolted to both: the first half of its bolts on the left."""
-    top = 16.0 if kind == "fork_brace" else 16.0 + 2 * _APART
+    top = 16.0 if kind == "fork_brace" else 16.0 + 2 * apart
     on_left = (count + 1) // 2
     places = []
     for place in range(count):
         slider = picture.left_slider if place < on_left else picture.right_slider
         row = place if place < on_left else place - on_left
-        places.append(QPointF(slider.center().x(), slider.top() + top + row * _APART))
+        places.append(QPointF(slider.center().x(), slider.top() + top + row * apart))
     return tuple(places)
 
 
@@ -57,11 +122,11 @@ def _middle(picture: FrontElevation, kind: str, side: str) -> QPointF:
         x = center + (outward * 40 if side else 0)
         return QPointF(x, picture.top_bracket.top() - 44)
     if kind.startswith("axle_pinch") or kind.startswith("axle_clamp"):
-        return QPointF(beside_slider + outward * 14, slider.bottom() - 14)
+        return QPointF(beside_slider + outward * 14, slider.bottom() - 10)
     if kind.startswith("axle"):
-        return QPointF(center, slider.bottom() - 14)
+        return QPointF(center, slider.bottom() - 10)
     if kind == "brake_caliper":
-        return QPointF(beside_slider + outward * 14, slider.top() + 30)
+        return QPointF(beside_slider + outward * 14, slider.top() + 14)
     if kind in ("fork_brace", "mudguard"):
         return QPointF(center, slider.top() + 14)
     if side:

@@ -2,16 +2,29 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter
 
 from aligner.assessment import Assessment, StepStanding, StepState
-from aligner.drawing.bolt_places import bolt_places
-from aligner.drawing.front_elevation import front_elevation, paint_front_elevation
+from aligner.drawing.bolt_places import bolt_places, kept_apart
+from aligner.drawing.front_elevation import FrontElevation, front_elevation, paint_front_elevation
 from aligner.drawing.proportions import front_proportions
-from aligner.drawing.strokes import bubble
+from aligner.drawing.strokes import bubble, narrow_line, words
 from aligner.drawing.theme import Theme
 from aligner.job import Job
 from aligner.window.drawing_card import DrawingCard
+
+
+@dataclass(frozen=True)
+class _Bolt:
+    """One bolt in the picture; its number is "" where the joint is single."""
+
+    joint: str
+    number: str
+    place: QPointF
+    is_done: bool
 
 
 class BoltCard(DrawingCard):
@@ -28,7 +41,6 @@ class BoltCard(DrawingCard):
         self._job = job
         self._steps = assessment.tightening.steps
         self._in_hand = in_hand
-        self.say_note("left is the rider's left")
         where = in_hand.step.title if in_hand else "nothing left to do"
         self.setAccessibleDescription(where)
         self.update()
@@ -36,28 +48,46 @@ class BoltCard(DrawingCard):
     def paint_picture(self, painter: QPainter) -> None:
         room = self.room()
         side = self.theme.px(30)
-        room = room.adjusted(side, self.theme.px(30), -side, -6)
+        room = room.adjusted(side, self.theme.px(30), -side, -self.theme.px(20))
         picture = front_elevation(room, front_proportions(self._job))
         paint_front_elevation(painter, self.theme, picture)
-        painted: dict[str, tuple[StepStanding, bool]] = {}
-        for standing in self._steps:
-            joint = standing.step.joint
-            if joint is None:
-                continue
-            was_done = painted[joint][1] if joint in painted else True
-            painted[joint] = (standing, was_done and standing.state is StepState.DONE)
+        self._name_sides(painter, picture)
         in_hand = self._in_hand.step.joint if self._in_hand else None
-        for joint, (standing, is_done) in painted.items():
-            step = standing.step
+        bolts = self._bolts(picture, in_hand)
+        apart = self.theme.px(28)
+        places = kept_apart([bolt.place for bolt in bolts], apart, QRectF(self.rect()))
+        for bolt, place in zip(bolts, places, strict=True):
+            if place != bolt.place:
+                narrow_line(painter, self.theme, bolt.place, place)
+        for bolt, place in zip(bolts, places, strict=True):
+            is_lit = bolt.joint == in_hand
+            bubble(painter, self.theme, place, bolt.number, is_lit=is_lit, is_done=bolt.is_done)
+
+    def _bolts(self, picture: FrontElevation, in_hand: str | None) -> list[_Bolt]:
+        """Every numbered bolt, and the joint in hand even where it has no numbers."""
+        steps: dict[str, list[StepStanding]] = {}
+        for standing in self._steps:
+            if standing.step.joint is not None:
+                steps.setdefault(standing.step.joint, []).append(standing)
+        found = []
+        for joint, standings in steps.items():
+            step = standings[0].step
+            is_done = all(each.state is StepState.DONE for each in standings)
             numbers = [str(number) for number in sorted(step.bolts)] or [""]
-            places = bolt_places(picture, step.joint_kind or "", step.side, len(numbers))
-            for place, number in zip(places, numbers, strict=True):
-                if number or joint == in_hand:
-                    bubble(
-                        painter,
-                        self.theme,
-                        place,
-                        number,
-                        is_lit=joint == in_hand,
-                        is_done=is_done,
-                    )
+            if numbers == [""] and joint != in_hand:
+                continue
+            places = bolt_places(
+                picture, step.joint_kind, step.side, len(numbers), self.theme.px(28)
+            )
+            found += [
+                _Bolt(joint, number, place, is_done)
+                for number, place in zip(numbers, places, strict=True)
+            ]
+        return found
+
+    def _name_sides(self, painter: QPainter, picture: FrontElevation) -> None:
+        """The rider's left and right under the legs."""
+        for name, slider in (("left", picture.left_slider), ("right", picture.right_slider)):
+            box = QRectF(slider.center().x() - 60, slider.bottom() + 8, 120, self.theme.px(18))
+            centred = Qt.AlignmentFlag.AlignHCenter
+            words(painter, self.theme, box, name, role="quiet", align=centred)
