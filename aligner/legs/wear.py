@@ -7,6 +7,8 @@ condemns a good tube. An oval tube adds to the reading, so half of it is the mos
 
 from __future__ import annotations
 
+from math import sqrt
+
 from aligner.legs.refusals import LegError, finite, not_negative, positive
 
 
@@ -39,6 +41,27 @@ def bend_mm(indicated_mm: float) -> float:
 def indicated_mm(bend: float) -> float:
     """Total indicator reading that a bend (mm) shows, mm: a limit on the bend put as a reading."""
     return 2 * not_negative("bend", bend, "mm")
+
+
+def swing_uncertainty_mm(
+    repeatability_mm: float, resolution_part_mm: float, limit_part_mm: float
+) -> float:
+    """Standard uncertainty of a pointer's swing, highest less lowest, mm.
+
+    A swing is two positions of the pointer, so scatter and resolution count twice. The limit
+    of error of a dial is of its travel between two positions, so it stays in, once.
+
+    Args:
+        repeatability_mm: standard deviation of one position of the pointer, mm.
+        resolution_part_mm: standard uncertainty of one position from the scale's step, mm.
+        limit_part_mm: standard uncertainty from the limit of error over the travel, mm.
+
+    Source: GUM 5.1.2, for a difference of two independent positions plus one error of travel.
+    """
+    own = not_negative("repeatability", repeatability_mm, "mm")
+    step = not_negative("resolution", resolution_part_mm, "mm")
+    travel = not_negative("limit of error", limit_part_mm, "mm")
+    return sqrt(2 * own**2 + 2 * step**2 + travel**2)
 
 
 def bush_play_mm(bush_bore_mm: float, tube_outside_mm: float) -> float:
