@@ -20,3 +20,7 @@ class Part(BaseModel):
         """
         unchanged = {name: getattr(self, name) for name in self.model_fields_set}
         return type(self).model_validate({**unchanged, **changes})
+
+    def __deepcopy__(self, memo: dict[int, Any] | None = None) -> Self:
+        """The part itself: it is a value, and defaults need not be copied for every job."""
+        return self

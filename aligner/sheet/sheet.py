@@ -9,6 +9,8 @@ from pydantic import Field, model_validator
 from aligner.errors import AlignerError
 from aligner.sheet.dimensions import Fork, ProtrusionLimits, Steering, TurnLimits
 from aligner.sheet.fasteners import Fastener, OrderRule
+from aligner.sheet.legs import Legs
+from aligner.sheet.inspection import InspectionLimit
 from aligner.sheet.model import Part
 
 
@@ -22,8 +24,10 @@ class Sheet(Part):
         protrusion: target and tolerance of the tubes' height.
         squaring: tolerance of the lower bracket's squareness to the frame.
         in_line: tolerance of the legs lying in one plane.
+        legs: oil, springs, sag, and the head bearing's drag.
         fasteners: every joint the planner orders.
         rules: what the maker says of the order; these override the defaults.
+        inspection: how far each part may be worn, by the key of its inspection point.
         sources: where a value came from, by its path ("fork.leg_spacing": "measured").
         note: anything else worth knowing.
     """
@@ -36,8 +40,10 @@ class Sheet(Part):
     protrusion: ProtrusionLimits = ProtrusionLimits()
     squaring: TurnLimits = TurnLimits()
     in_line: TurnLimits = TurnLimits()
+    legs: Legs = Legs()
     fasteners: tuple[Fastener, ...] = ()
     rules: tuple[OrderRule, ...] = ()
+    inspection: dict[str, InspectionLimit] = Field(default_factory=dict)
     sources: dict[str, str] = Field(default_factory=dict)
     note: str = ""
 

@@ -1,4 +1,4 @@
-"""The Bike stage: the job's sheet to read, each value with where it came from.
+"""The Bike stage: the job's sheet, begun from a pattern or a file and edited in place.
 
 The trap: what is missing must be as plain to see as what is there, in words, and a torque
 that is missing is never filled in.
@@ -6,229 +6,269 @@ that is missing is never filled in.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable
+from datetime import datetime
+from itertools import pairwise
+from pathlib import Path
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from aligner.assessment.stages import missing_on_sheet
-from aligner.drawing.theme import Theme
-from aligner.sheet import (
-    Fastener,
-    ForkKind,
-    HandlebarPlace,
-    OrderRule,
-    Sheet,
-    TorqueSpecification,
-)
-from aligner.sheet.quantities import Quantity, Torque
-from aligner.units import LENGTH
+from aligner.assessment.missing import missing_on_sheet, not_given
+from aligner.assessment.sheet_changes import opened_by_the_sheet
+from aligner.drawing.theme import GAP, ROOM, Theme
+from aligner.job.edits_sheet import with_bike_name
+from aligner.job.edits_sheet_ticks import with_sheet
+from aligner.job.stamps import now_here
+from aligner.sheet import Sheet
+from aligner.sheet.patterns import composed
+from aligner.sheet.variant import Variant
 from aligner.units.preferred import Preferred
-from aligner.window.labels import Card
 from aligner.window.open_job import OpenJob
-from aligner.window.page import Cell, Page, table_card, wrapping
+from aligner.window.page import Page
+from aligner.window.said_line import SaidLine
+from aligner.window.sheet_drawing import SheetDrawing
+from aligner.window.sheet_fasteners import FastenersCard
+from aligner.window.sheet_files import SheetFiles
+from aligner.window.sheet_missing import MissingCard
+from aligner.window.sheet_rules import RulesCard
+from aligner.window.sheet_start import StartCard
+from aligner.window.sheet_values import BikeCard, ValuesCard, dimensions_card, limits_card
+from aligner.window.sheet_variant import VariantCard
 
-_FORKS = {
-    ForkKind.DAMPER_ROD: "damper rod",
-    ForkKind.AIR_ASSISTED: "damper rod, air-assisted",
-    ForkKind.ANTI_DIVE: "damper rod with anti-dive unit",
-    ForkKind.CARTRIDGE: "cartridge",
-    ForkKind.UPSIDE_DOWN: "upside-down",
-}
-_HANDLEBARS = {
-    HandlebarPlace.ABOVE: "above the top bracket",
-    HandlebarPlace.BETWEEN: "between the brackets",
-    HandlebarPlace.BELOW: "below the top bracket",
-}
-_DIMENSIONS = (
-    ("leg spacing, centre to centre", "fork.leg_spacing"),
-    ("bracket spacing", "fork.bracket_spacing"),
-    ("lower bracket to axle", "fork.lower_bracket_to_axle"),
-    ("bracket offset", "fork.bracket_offset"),
-    ("tube diameter at the brackets", "fork.tube_diameter"),
-    ("rake", "steering.rake"),
-    ("axle offset", "steering.offset"),
-    ("front wheel radius, loaded", "steering.front_radius"),
-    ("rear wheel radius, loaded", "steering.rear_radius"),
-    ("wheelbase", "steering.wheelbase"),
-)
-#: Limits, with what is said where one is left out; "" where it is missing.
-_LIMITS = (
-    ("tubes' height, target", "protrusion.target", "not given: only equal heights are asked for"),
-    ("tubes' height, tolerance ±", "protrusion.tolerance", ""),
-    ("lower bracket square, tolerance ±", "squaring.tolerance", "not given: not asked for"),
-    ("legs in line, tolerance ±", "in_line.tolerance", "not given: not asked for"),
-)
-_RULES = {
-    "before": "{first} before {then}",
-    "while_slack": "{first} while {then} is slack",
-    "after_hold": "{then} waits for the reading: {first}",
-    "again_after": "after {first}, {then} once more",
-}
-_NO_SOURCE = "source not given"
-_NO_TORQUE = "missing: take it from the maker's manual"
+_MANUAL = "The maker's manual comes first."
 
 
 class BikeStage(QWidget):
-    """The sheet of the job, read-only."""
+    """The sheet of the job."""
 
-    def __init__(self, open_job: OpenJob, theme: Theme, show: Preferred) -> None:
+    def __init__(
+        self,
+        open_job: OpenJob,
+        theme: Theme,
+        show: Preferred,
+        now: Callable[[], datetime] = now_here,
+    ) -> None:
         super().__init__()
         self._open_job = open_job
-        self._show = show
-        self._shown: Sheet | None = None
+        self._theme = theme
+        self._now = now
+        self._begun_with = open_job.job
+        self._is_at_the_top = True
         self.page = Page("The bike's sheet")
         self.setFocusProxy(self.page)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(self.page)
+        self.said = SaidLine()
+        self.start_card = StartCard(theme)
+        self.variant_card = VariantCard(theme)
+        self.missing_card = MissingCard(theme)
+        self.bike_card = BikeCard(open_job, theme)
+        self.dimensions = dimensions_card(open_job, theme, show)
+        self.limits = limits_card(open_job, theme, show)
+        self.drawing = SheetDrawing(theme)
+        self.fasteners = FastenersCard(open_job, theme, show, now)
+        self.rules = RulesCard(open_job, theme)
+        self.files = SheetFiles(open_job, now)
+        self._lay_out()
+        self._connect()
         self.refresh()
 
-    def sentence(self) -> tuple[str, str]:
+    def sentence(self) -> tuple[str, ...]:
         """How complete the sheet is, and what that means."""
         job = self._open_job.job
         if not job.sheet.fasteners:
             return (
-                "No sheet yet.",
-                "A sheet names the bike's fasteners, with their torques from the maker's manual.",
+                "Name the bike and choose its pattern."
+                if not job.sheet.name
+                else "Choose the pattern of this bike.",
+                f"Or take over a sheet that is there already. {_MANUAL}",
             )
+        changed = opened_by_the_sheet(job)
         missing = missing_on_sheet(job)
-        first = "The maker's manual comes first."
         if missing:
             headline = "1 value is missing." if missing == 1 else f"{missing} values are missing."
-            return headline, f"Take what is missing from it: a torque is never guessed. {first}"
-        absent = sum(_value(job.sheet, path) is None for _, path in _DIMENSIONS)
+            detail = (
+                "Take them from the maker's manual, which comes first: a torque is never guessed."
+            )
+            return headline, detail, changed
+        absent = len(not_given(job.sheet))
         if absent:
             what = "1 dimension is" if absent == 1 else f"{absent} dimensions are"
-            return (
-                "Sheet complete.",
-                f"{what} not given: what follows from them is not worked out. {first}",
-            )
-        return "Sheet complete.", f"Every torque and dimension is given. {first}"
+            detail = f"{what} not given: what follows from them is not worked out. {_MANUAL}"
+            return "Sheet complete.", detail, changed
+        return "Sheet complete.", f"Every torque and dimension is given. {_MANUAL}", changed
 
     def begin(self) -> None:
-        """Put the keyboard on the page."""
-        self.setFocus(Qt.FocusReason.OtherFocusReason)
+        """Put the keyboard where the work begins: the name, or the page."""
+        if not self._open_job.job.sheet.fasteners:
+            self.start_card.name.setFocus(Qt.FocusReason.OtherFocusReason)
+        else:
+            self.setFocus(Qt.FocusReason.OtherFocusReason)
+        if not self._is_at_the_top:
+            self._is_at_the_top = True
+            self.page.verticalScrollBar().setValue(0)
 
     def refresh(self) -> None:
-        """Show the sheet as it is now; an unchanged one stays where it was scrolled to."""
-        sheet = self._open_job.job.sheet
-        if sheet == self._shown:
-            return
-        self._shown = sheet
-        self.page.clear()
-        self.page.add(_bike_card(sheet))
-        self.page.add(self._values_card("Dimensions", sheet, [(*each, "") for each in _DIMENSIONS]))
-        self.page.add(self._values_card("Limits", sheet, _LIMITS))
-        self.page.add(_fasteners_card(sheet))
-        self.page.add(_rules_card(sheet.rules))
+        """Show the sheet as it is now; nothing that is being typed is touched."""
+        job = self._open_job.job
+        sheet = job.sheet
+        is_begun = bool(sheet.fasteners)
+        is_blank = not is_begun and sheet.with_changes(name="") == Sheet(name="")
+        self.start_card.setVisible(not is_begun)
+        self.start_card.show_sheet(sheet)
+        for widget in (self.files, self.bike_card, self._measures, self.limits):
+            widget.setVisible(not is_blank)
+        for widget in (self.fasteners, self.rules):
+            widget.setVisible(not is_blank)
+        if not is_begun:
+            self.variant_card.hide()
+        for card in (self.bike_card, self.dimensions, self.limits, self.fasteners, self.rules):
+            card.show_sheet(sheet)
+        self.missing_card.show_sheet(sheet)
+        if not is_begun:
+            self.missing_card.hide()
+        if not self.variant_card.isHidden():
+            self.variant_card.show_sheet(sheet)
+        self.drawing.show_job(job)
 
-    def _values_card(
-        self, title: str, sheet: Sheet, values: Sequence[tuple[str, str, str]]
-    ) -> Card:
-        rows: list[list[Cell]] = []
-        for name, path, if_left_out in values:
-            value = _value(sheet, path)
-            if value is not None:
-                source = sheet.sources.get(path) or _NO_SOURCE
-                rows.append([(name, ""), (self._words(value), ""), (source, "")])
-            elif if_left_out:
-                rows.append([(name, ""), (if_left_out, ""), ("", "")])
-            else:
-                rows.append([(name, ""), ("missing", "attention"), ("", "")])
-        return table_card(title, ("", "value", "source"), rows, (3, 3, 3))
+    def take_over(self, path: Path) -> None:
+        """Take over the sheet of a file: a sheet's, or the one in an earlier job."""
+        self.files.take_over(path)
 
-    def _words(self, value: Quantity) -> str:
-        """As typed, and in the preferred unit where that is another."""
-        text = str(value).replace(" deg", "°")
-        if value.dimension is LENGTH and not text.endswith(f" {self._show.length}"):
-            return f"{text} ({self._show.show_length(value.value)})"
-        return text
+    def save_sheet_as(self, path: Path) -> None:
+        """Save the sheet to a file of its own, to pass on."""
+        self.files.save_as(path, self._open_job.job.sheet)
 
+    def go_to_value(self, path: str) -> None:
+        """Put the keyboard in the box of a value, by its path as in `missing_values`."""
+        if path.startswith("fasteners."):
+            name, _, field = path.removeprefix("fasteners.").rpartition(".")
+            box = self.fasteners.rows[name].box_at(field)
+        else:
+            card = self.limits if path in self.limits.values else self.dimensions
+            box = card.values[path]
+        box.setFocus(Qt.FocusReason.OtherFocusReason)
+        self._follow(box)
 
-def torque_words(torque: TorqueSpecification | None) -> str:
-    """A torque as the manual prints it: "21 to 25 N·m", "23 N·m ± 10 %"."""
-    if torque is None:
-        return _NO_TORQUE
-    words = _range_words(torque.low, torque.high) or str(torque.nominal)
-    if torque.tolerance is not None:
-        words += f" ± {torque.tolerance}"
-    also = torque.also_printed
-    if also is not None:
-        second = _range_words(also.low, also.high) or (str(also.nominal) if also.nominal else "")
-        words += f" ({second})" if second else ""
-    return words
+    def _lay_out(self) -> None:
+        self._measures = QWidget()
+        beside = QHBoxLayout(self._measures)
+        beside.setContentsMargins(0, 0, 0, 0)
+        beside.setSpacing(ROOM)
+        beside.addWidget(self.dimensions, 12)
+        beside.addWidget(self.drawing, 7, Qt.AlignmentFlag.AlignTop)
+        for card in (
+            self.start_card,
+            self.files,
+            self.variant_card,
+            self.missing_card,
+            self.bike_card,
+            self._measures,
+            self.limits,
+            self.fasteners,
+            self.rules,
+        ):
+            self.page.add(card)
+        self.variant_card.hide()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(GAP)
+        column.addWidget(self.said)
+        column.addWidget(self.page)
 
+    def _connect(self) -> None:
+        self.start_card.named.connect(
+            lambda name: self._open_job.edit(
+                "bike's name", lambda job: with_bike_name(job, name or "")
+            )
+        )
+        self.start_card.started.connect(self._start)
+        self.start_card.file_wanted.connect(self.files.ask_what_to_take_over)
+        self.files.said.connect(self.said.say)
+        self.files.another.connect(self._end_typing)
+        self.files.variant_wanted.connect(self._begin_variant)
+        self.variant_card.taken.connect(self._take_variant)
+        self.variant_card.save_wanted.connect(
+            lambda variant: self.files.ask_where_to_save(variant.sheet)
+        )
+        self.variant_card.closed.connect(self._leave_variant)
+        self.missing_card.wanted.connect(self.go_to_value)
+        self.fasteners.said.connect(self.said.say)
+        self.rules.said.connect(self.said.say)
+        self._walk_on(self.bike_card.note, self.dimensions)
+        self._walk_on(self.dimensions, self.limits)
+        list(self.limits.values.values())[-1].went_on.connect(self.fasteners.go_to_first)
+        self.fasteners.went_on.connect(lambda: self.fasteners.new_kind.setFocus())
+        for path, box in self.dimensions.values.items():
+            box.entered.connect(lambda path=path: self.drawing.light(path))
+        for card in (self.missing_card, self.fasteners, self.rules):
+            card.laid_out.connect(self._order_for_tab)
+        self._open_job.kept_changed.connect(self._take_another_job)
 
-def _range_words(low: Torque | None, high: Torque | None) -> str:
-    if low is None or high is None:
-        return ""
-    low_number, _, low_unit = str(low).partition(" ")
-    _, _, high_unit = str(high).partition(" ")
-    return f"{low_number if low_unit == high_unit else low} to {high}"
+    def _order_for_tab(self) -> None:
+        """Tab goes as the eye does, whatever has come or gone."""
+        bike = self.bike_card
+        stops = [*self.files.stops, *self.variant_card.stops(), *self.missing_card.stops()]
+        stops += [bike.name.line, bike.fork, bike.handlebars, bike.note.line]
+        for card in (self.dimensions, self.limits):
+            for path, value in card.values.items():
+                stops += [value.line, card.sources[path].line]
+        stops += [*self.fasteners.stops(), *self.rules.stops()]
+        for before, after in pairwise(stops):
+            QWidget.setTabOrder(before, after)
 
+    def _walk_on(self, before: QWidget, after: ValuesCard) -> None:
+        first = next(iter(after.values.values()))
+        last = list(before.values.values())[-1] if isinstance(before, ValuesCard) else before
+        last.went_on.connect(lambda: first.setFocus(Qt.FocusReason.TabFocusReason))
 
-def rule_words(rule: OrderRule) -> str:
-    """What a rule of the maker's asks for, in words."""
-    first, then = rule.first.replace("_", " "), rule.then.replace("_", " ")
-    return _RULES.get(rule.kind, "{first}, then {then}").format(first=first, then=then)
+    def _start(self, choices: dict[str, str]) -> None:
+        self._open_job.edit(
+            "start a sheet",
+            lambda job: with_sheet(job, composed(choices, job.sheet), self._now()),
+        )
+        self.page.verticalScrollBar().setValue(0)
+        if self.missing_card.links:
+            self.missing_card.links[0].setFocus(Qt.FocusReason.OtherFocusReason)
 
+    def _begin_variant(self) -> None:
+        self.variant_card.show()
+        self.variant_card.begin(self._open_job.job.sheet)
 
-def _bike_card(sheet: Sheet) -> Card:
-    rows: list[list[Cell]] = [
-        [("name", ""), (sheet.name, "") if sheet.name else ("missing", "attention")],
-        [("fork", ""), (_FORKS[sheet.fork.kind], "")],
-        [("handlebars", ""), (_HANDLEBARS[sheet.fork.handlebars], "")],
-    ]
-    if sheet.note:
-        rows.append([("note", ""), (sheet.note, "")])
-    return table_card("The bike", ("", ""), rows, (3, 6))
+    def _leave_variant(self) -> None:
+        self.variant_card.hide()
+        self.files.variant_button.setFocus(Qt.FocusReason.OtherFocusReason)
 
+    def _take_variant(self, variant: Variant) -> None:
+        self._leave_variant()
+        self._end_typing()
+        self._open_job.edit(
+            "copy to a variant", lambda job: with_sheet(job, variant.sheet, self._now())
+        )
+        self.said.say(f"This is the sheet of {variant.sheet.name} now. {variant.words}")
 
-def _fasteners_card(sheet: Sheet) -> Card:
-    title = "Fasteners"
-    if not sheet.fasteners:
-        card = Card(title)
-        card.column.addWidget(wrapping("missing: no fasteners on the sheet", tone="attention"))
-        return card
-    headings = ("", "torque", "thread", "class", "thread condition", "source of the torque")
-    rows = [_fastener_row(fastener) for fastener in sheet.fasteners]
-    return table_card(title, headings, rows, (4, 4, 2, 2, 2, 4))
+    def _follow(self, box: QWidget) -> None:
+        """Scroll to a box, whose row may only just have been opened."""
+        self.page.widget().layout().activate()
+        self.page.ensureWidgetVisible(box, 50, self._theme.px(120))
 
+    def _take_another_job(self) -> None:
+        """Where another job was opened, its history is empty: what was typed was not for it."""
+        job = self._open_job.job
+        if self._open_job.assessment.job is not job:
+            return  # it is only half open yet; this comes again
+        is_other = job is not self._begun_with
+        if is_other and not self._open_job.edits.count() and not self._open_job.has_unsaved_edits:
+            self._begun_with = job
+            self._end_typing()
+            self.said.leave()
+            self._is_at_the_top = False
+            self.refresh()
 
-def _fastener_row(fastener: Fastener) -> list[Cell]:
-    torque = fastener.torque
-    source: Cell = ((torque.source or _NO_SOURCE) if torque else "", "")
-    bolts = f", {fastener.bolts} bolts" if fastener.bolts > 1 else ""
-    condition = fastener.thread_condition
-    return [
-        (f"{fastener.name}{bolts}", ""),
-        (torque_words(torque), "" if torque else "attention"),
-        _or_missing(fastener.thread),
-        _or_missing(fastener.strength_class),
-        _or_missing(condition.value if condition else None),
-        source,
-    ]
-
-
-def _or_missing(text: str | None) -> Cell:
-    return (text, "") if text else ("missing", "attention")
-
-
-def _rules_card(rules: Sequence[OrderRule]) -> Card:
-    title = "The maker's order"
-    if not rules:
-        card = Card(title)
-        card.column.addWidget(wrapping("No rules of the maker's own: the usual order holds."))
-        return card
-    rows: list[list[Cell]] = [
-        [(rule_words(rule), ""), (rule.because, ""), (rule.source or _NO_SOURCE, "")]
-        for rule in rules
-    ]
-    return table_card(title, ("", "because", "source"), rows, (4, 6, 3))
-
-
-def _value(sheet: Sheet, path: str) -> Quantity | None:
-    part, field = path.split(".")
-    found: Quantity | None = getattr(getattr(sheet, part), field)
-    return found
+    def _end_typing(self) -> None:
+        for card in (self.dimensions, self.limits):
+            for box in (*card.values.values(), *card.sources.values()):
+                box.end_typing()
+        for box in (self.bike_card.name, self.bike_card.note, self.start_card.name):
+            box.end_typing()
+        self.fasteners.end_typing()
+        self.rules.end_typing()

@@ -1,176 +1,337 @@
-"""The Bike stage shows each value with its source, and says in words what is missing."""
+"""The Bike stage is walked as a mechanic would: begin, type, Enter, undo, save, open again."""
 
-from __future__ import annotations
-
-import json
+from datetime import UTC, datetime
 
 import pytest
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLabel
+from PySide6.QtCore import QCoreApplication, QPoint, Qt
+from PySide6.QtGui import QWheelEvent
+from PySide6.QtTest import QTest
 
-from aligner.drawing.theme import Theme
-from aligner.job import Job
-from aligner.sheet import Fastener, OrderRule, Sheet, TorqueSpecification
-from aligner.units.preferred import Preferred
-from aligner.window.bike_stage import BikeStage, rule_words, torque_words
-from aligner.window.open_job import OpenJob
-
-_SHEET = {
-    "name": "an invented bike",
-    "fork": {"kind": "upside_down", "handlebars": "between", "leg_spacing": "194 mm"},
-    "steering": {"rake": "26 deg"},
-    "protrusion": {"tolerance": "0.5 mm"},
-    "fasteners": [
-        {
-            "name": "left lower clamp",
-            "kind": "lower_clamp",
-            "side": "left",
-            "bolts": 2,
-            "thread": "M8x1.25",
-            "strength_class": "8.8",
-            "thread_condition": "dry",
-            "torque": {"low": "21 N·m", "high": "25 N·m", "source": "invented p. 3"},
-        },
-        {"name": "right lower clamp", "kind": "lower_clamp", "side": "right"},
-    ],
-    "rules": [
-        {
-            "kind": "while_slack",
-            "first": "fork_cap",
-            "then": "top_clamp",
-            "because": "An invented reason.",
-        }
-    ],
-    "sources": {"fork.leg_spacing": "measured"},
-}
+from aligner.assessment import Stage
+from aligner.job import Job, LogEntry
+from aligner.sheet import ForkKind
+from aligner.sheet.patterns import composed
+from aligner.sheet.quantities import Length
+from aligner.storage.document_file import load_job, load_sheet, save_sheet
+from aligner.window.bike_stage import BikeStage
+from aligner.window.sheet_boxes import SheetLine
+from aligner.window.sheet_choices import ChoiceBox
+from tests.window.sheet_typing import focused, type_into
 
 
-def _sheet(**changes: object) -> Sheet:
-    return Sheet.model_validate_json(json.dumps({**_SHEET, **changes}))
+@pytest.fixture
+def page(window) -> BikeStage:
+    """The Bike stage on the demo bike."""
+    window.go_to(Stage.BIKE)
+    return window.page(Stage.BIKE)
 
 
-def _stage(qtbot, sheet: Sheet, show: Preferred | None = None) -> BikeStage:
-    stage = BikeStage(OpenJob(Job(sheet=sheet)), Theme(), show or Preferred())
-    qtbot.addWidget(stage)
-    return stage
+@pytest.fixture
+def empty(window) -> BikeStage:
+    """The Bike stage on nothing."""
+    window.show_job(Job())
+    window.go_to(Stage.BIKE)
+    return window.page(Stage.BIKE)
 
 
-def _read(stage: BikeStage) -> dict[str, str]:
-    """What a screen reader says of each label on the page, with its tone."""
-    labels = stage.page.widget().findChildren(QLabel)
-    return {
-        each.accessibleName() or each.text(): each.property("tone") or ""
-        for each in labels
-        if not each.isHidden() and not each.parentWidget().isHidden()
-    }
+def test_nothing_yet_says_what_to_do_first_and_has_the_keyboard_there(window, empty):
+    assert empty.sentence()[0] == "Name the bike and choose its pattern."
+    assert focused(window) is empty.start_card.name.line
+    assert empty.start_card.isVisible()
+    assert not empty.fasteners.isVisible()
+    assert not empty.missing_card.isVisible()
 
 
-@pytest.mark.parametrize(
-    ("printed", "words"),
-    [
-        pytest.param({"low": "21 N·m", "high": "25 N·m"}, "21 to 25 N·m", id="a range"),
-        pytest.param({"nominal": "23 N·m", "tolerance": "10 %"}, "23 N·m ± 10 %", id="per cent"),
-        pytest.param({"nominal": "23 N·m", "tolerance": "2 N·m"}, "23 N·m ± 2 N·m", id="a torque"),
-        pytest.param({"nominal": "23 N·m"}, "23 N·m", id="a nominal alone"),
-        pytest.param(
-            {
-                "low": "21 N·m",
-                "high": "25 N·m",
-                "also_printed": {"low": "15 lbf·ft", "high": "18 lbf·ft"},
-            },
-            "21 to 25 N·m (15 to 18 lbf·ft)",
-            id="printed in two units",
-        ),
-    ],
-)
-def test_a_torque_reads_as_the_manual_prints_it(printed, words):
-    assert torque_words(TorqueSpecification.model_validate(printed)) == words
+def test_a_sheet_is_started_by_keyboard_alone(window, empty):
+    QTest.keyClicks(focused(window), "an invented bike")
+    QTest.keyClick(focused(window), Qt.Key.Key_Return)
+    for key in (Qt.Key.Key_Right, Qt.Key.Key_Right, Qt.Key.Key_Return):  # anti-dive units
+        QTest.keyClick(focused(window), key)
+    for key in (Qt.Key.Key_Right, Qt.Key.Key_Return):  # two bolts in each lower clamp
+        QTest.keyClick(focused(window), key)
+    for _ in range(5):
+        QTest.keyClick(focused(window), Qt.Key.Key_Return)
+    assert focused(window) is empty.start_card.start
+    QTest.keyClick(focused(window), Qt.Key.Key_Return)
+    sheet = window.open_job.job.sheet
+    wanted = composed({"fork": "anti_dive", "lower_clamps": "two"})
+    assert sheet == wanted.with_changes(name="an invented bike")
+    assert sheet.fork.kind is ForkKind.ANTI_DIVE
+    assert not empty.start_card.isVisible()
+    assert empty.sentence()[0] == "21 values are missing."
+    window.open_job.edits.undo()
+    assert empty.start_card.isVisible()
+    assert window.open_job.job.sheet.name == "an invented bike"
 
 
-def test_a_torque_that_is_not_known_is_never_a_number():
-    words = torque_words(None)
-    assert words == "missing: take it from the maker's manual"
-    assert not any(character.isdigit() for character in words)
+def test_a_sheet_without_a_name_is_not_started_and_says_so(window, empty):
+    empty.start_card.start.click()
+    assert window.open_job.job.sheet.fasteners == ()
+    assert "Name the bike first" in empty.start_card.name.words.text()
+    assert focused(window) is empty.start_card.name.line
 
 
-@pytest.mark.parametrize(
-    ("kind", "words"),
-    [
-        ("before", "fork cap before top clamp"),
-        ("while_slack", "fork cap while top clamp is slack"),
-        ("again_after", "after fork cap, top clamp once more"),
-    ],
-)
-def test_a_rule_reads_as_a_sentence(kind, words):
-    rule = OrderRule(kind=kind, first="fork_cap", then="top_clamp", because="invented")
-    assert rule_words(rule) == words
+def test_what_is_missing_is_listed_and_each_leads_to_its_box(window, empty):
+    window.open_job.edit("start", lambda job: job.with_changes(sheet=composed({})))
+    card = empty.missing_card
+    assert len(card.links) == 8
+    card.more.click()
+    names = [link.text() for link in card.links]
+    assert len(names) == 19 + 10
+    for name, leads_to in (
+        ("tolerance of the tubes' height", "tubes' height, tolerance ±"),
+        ("left lower clamp", "left lower clamp, torque as printed"),
+        ("stem nut: back off", "stem nut, back off"),
+        ("wheelbase", "wheelbase"),
+    ):
+        card.links[names.index(name)].setFocus()
+        QTest.keyClick(card.links[names.index(name)], Qt.Key.Key_Return)
+        assert focused(window).accessibleName() == leads_to
+    assert not empty.page.widget().visibleRegion().isEmpty()
 
 
-def test_each_value_stands_with_its_source_or_says_that_none_is_given(qtbot):
-    said = _read(_stage(qtbot, _sheet()))
-    assert "fork: upside-down" in said
-    assert "handlebars: between the brackets" in said
-    assert said["leg spacing, centre to centre, value: 194 mm"] == ""
-    assert "leg spacing, centre to centre, source: measured" in said
-    assert "rake, value: 26°" in said
-    assert "rake, source: source not given" in said
-    assert "left lower clamp, 2 bolts, torque: 21 to 25 N·m" in said
-    assert "left lower clamp, 2 bolts, source of the torque: invented p. 3" in said
-    assert "fork cap while top clamp is slack, because: An invented reason." in said
+def test_a_value_is_typed_in_any_unit_and_enter_walks_down(window, page):
+    values = page.dimensions.values
+    type_into(values["fork.leg_spacing"].line, "7.5 in")
+    assert window.open_job.job.sheet.fork.leg_spacing.text == "7.5 in"
+    assert values["fork.leg_spacing"].words.text() == "190.5 mm"
+    assert focused(window) is values["fork.bracket_spacing"].line
+    type_into(values["fork.bracket_spacing"].line, "185")
+    assert values["fork.bracket_spacing"].line.text() == "185 mm"
+    assert window.open_job.edits.undoText() == "bracket spacing"
+    window.open_job.edits.undo()
+    assert window.open_job.edits.undoText() == "leg spacing, centre to centre"
+    assert values["fork.bracket_spacing"].line.text() == "190 mm"
 
 
-def test_what_is_missing_says_so_in_words_and_asks_for_attention(qtbot):
-    said = _read(_stage(qtbot, _sheet()))
-    torque = "right lower clamp, torque: missing: take it from the maker's manual"
-    assert said[torque] == "attention"
-    assert said["wheelbase, value: missing"] == "attention"
-    assert said["right lower clamp, thread: missing"] == "attention"
+def test_the_drawing_follows_what_is_being_typed(window, page):
+    before = page.drawing.grab().toImage()
+    type_into(page.dimensions.values["fork.leg_spacing"].line, "150 mm", enter=False)
+    assert "leg spacing 150 mm" in page.drawing.accessibleDescription()
+    assert page.drawing.grab().toImage() != before
+    assert window.open_job.edits.count() == 0
 
 
-def test_a_limit_that_nobody_asks_for_is_not_called_missing(qtbot):
-    said = _read(_stage(qtbot, _sheet()))
-    assert said["legs in line, tolerance ±, value: not given: not asked for"] == ""
+def test_a_source_stands_beside_its_value(window, page):
+    type_into(page.dimensions.sources["steering.rake"].line, "manual p. 6-14")
+    assert window.open_job.job.sheet.sources["steering.rake"] == "manual p. 6-14"
+    assert focused(window) is page.dimensions.sources["steering.offset"].line
 
 
-def test_a_length_shows_in_the_preferred_unit_too(qtbot):
-    said = _read(_stage(qtbot, _sheet(), Preferred(length="in")))
-    assert "leg spacing, centre to centre, value: 194 mm (7.638 in)" in said
+def test_a_mistake_is_marked_at_the_box_and_neither_text_nor_value_is_lost(window, page):
+    box = page.dimensions.values["fork.leg_spacing"]
+    type_into(box.line, "20 kg")
+    assert focused(window) is box.line
+    assert box.line.property("refused") == "true"
+    assert "“kg” is not a unit" in box.words.text()
+    assert "still has 200 mm" in box.words.text()
+    assert box.line.accessibleDescription() == box.words.text()
+    page.limits.values["protrusion.target"].line.setFocus()
+    type_into(page.limits.values["protrusion.target"].line, "5 mm")
+    assert box.line.text() == "20 kg"
+    assert window.open_job.job.sheet.fork.leg_spacing == Length.typed("200 mm")
+    window.go_to(Stage.ALIGN)
+    window.go_to(Stage.BIKE)
+    assert box.line.text() == "20 kg"
+    box.line.setFocus()
+    QTest.keyClick(box.line, Qt.Key.Key_Escape)
+    assert box.line.text() == "200 mm"
+    assert box.line.property("refused") == "false"
 
 
-@pytest.mark.parametrize(
-    ("sheet", "headline"),
-    [
-        pytest.param(Sheet(), "No sheet yet.", id="no sheet"),
-        pytest.param(_sheet(), "1 value is missing.", id="one torque"),
-        pytest.param(_sheet(protrusion={}), "2 values are missing.", id="a tolerance as well"),
-        pytest.param(_sheet(fasteners=_SHEET["fasteners"][:1]), "Sheet complete.", id="complete"),
-    ],
-)
-def test_the_sentence_says_how_complete_the_sheet_is(qtbot, sheet, headline):
-    found, detail = _stage(qtbot, sheet).sentence()
-    assert found == headline
-    assert "maker's manual" in detail
+def test_what_can_no_longer_be_read_is_not_shown_as_if_it_could(window, page):
+    box = page.dimensions.values["fork.leg_spacing"]
+    type_into(box.line, "150 mm", enter=False)
+    assert window.open_job.job.sheet.fork.leg_spacing.text == "150 mm"
+    QTest.keyClicks(box.line, "x")
+    assert window.open_job.job.sheet.fork.leg_spacing.text == "200 mm"
+    assert "leg spacing 200 mm" in page.drawing.accessibleDescription()
 
 
-def test_another_sheet_is_shown_after_an_edit_and_the_first_after_undo(qtbot):
-    stage = _stage(qtbot, _sheet())
-    job = stage._open_job
-    job.changed.connect(stage.refresh)
-    fastener = Fastener(name="stem nut", kind="stem_nut")
-    job.edit("sheet", lambda j: j.with_changes(sheet=_sheet().with_changes(fasteners=(fastener,))))
-    assert "stem nut" in _read(stage)
-    assert "right lower clamp" not in _read(stage)
-    job.edits.undo()
-    assert "stem nut" not in _read(stage)
-    assert "right lower clamp" in _read(stage)
+def test_a_refused_text_outlives_a_save_but_not_another_job(window, page, demo_path, tmp_path):
+    box = page.dimensions.values["fork.leg_spacing"]
+    type_into(box.line, "20 kg", enter=False)
+    assert window.save_to(tmp_path / "kept.job.json")
+    assert box.line.text() == "20 kg"
+    window.open_path(demo_path)
+    window.go_to(Stage.BIKE)
+    assert box.line.text() == "200 mm"
 
 
-def test_the_page_scrolls_by_keyboard(qtbot):
-    stage = _stage(qtbot, _sheet())
-    stage.resize(900, 200)
-    stage.show()
-    assert stage.page.focusPolicy() & Qt.FocusPolicy.TabFocus
-    assert stage.page.accessibleName()
-    before = stage.page.verticalScrollBar().value()
-    qtbot.keyClick(stage.page, Qt.Key.Key_PageDown)
-    assert stage.page.verticalScrollBar().value() > before
+def test_a_sheet_goes_to_a_file_and_comes_from_one(window, page, tmp_path):
+    path = tmp_path / "passed on"
+    page.save_sheet_as(path)
+    saved, _ = load_sheet(tmp_path / "passed on.sheet.json")
+    assert saved == window.open_job.job.sheet
+    assert "saved in passed on.sheet.json" in page.said.text
+    other = composed({"fork": "cartridge"}).with_changes(name="another invented bike")
+    save_sheet(other, tmp_path / "other.sheet.json")
+    page.take_over(tmp_path / "other.sheet.json")
+    assert window.open_job.job.sheet == other
+    assert page.bike_card.name.line.text() == "another invented bike"
+    window.open_job.edits.undo()
+    assert window.open_job.job.sheet == saved
+
+
+def test_a_sheet_is_taken_over_from_an_earlier_job_on_nothing(window, empty, demo_path):
+    empty.take_over(demo_path)
+    assert window.open_job.job.sheet == load_job(demo_path)[0].sheet
+    assert not empty.start_card.isVisible()
+
+
+def test_a_file_that_is_no_sheet_is_refused_in_words_and_nothing_changes(window, page, tmp_path):
+    before = window.open_job.job
+    (tmp_path / "letter.json").write_text("Dear rider", encoding="utf-8")
+    page.take_over(tmp_path / "letter.json")
+    assert "letter.json was not taken over" in page.said.text
+    page.take_over(tmp_path / "gone.json")
+    assert "gone.json was not taken over" in page.said.text
+    assert window.open_job.job == before
+
+
+def test_a_variant_is_made_and_says_what_it_dropped(window, page):
+    page.files.variant_button.click()
+    card = page.variant_card
+    assert card.isVisible()
+    type_into(card.name.line, "Fellside 650, next year", enter=False)
+    card.rows.answers["handlebars"]["above"].click()
+    card.rows.answers["fork"]["cartridge"].click()
+    assert "Dropped: left handlebar clamp, right handlebar clamp" in card.said.text()
+    card.use.click()
+    sheet = window.open_job.job.sheet
+    assert sheet.name == "Fellside 650, next year"
+    assert sheet.fork.kind is ForkKind.CARTRIDGE
+    kept = next(each for each in sheet.fasteners if each.name == "left lower clamp")
+    assert kept.torque.source.endswith("(from the sheet of Fellside 650)")
+    assert "Dropped: left handlebar clamp" in page.said.text
+    assert not card.isVisible()
+    window.open_job.edits.undo()
+    assert window.open_job.job.sheet.name == "Fellside 650"
+
+
+def test_a_changed_sheet_says_which_ticked_steps_are_open_again(window, page):
+    step = next(
+        each.step
+        for each in window.open_job.assessment.tightening.steps
+        if each.step.joint == "left lower clamp"
+    )
+    at = datetime(2026, 5, 2, 9, 0, tzinfo=UTC)
+    ticked = (LogEntry(step=step.key, at=at),)
+    window.open_job.edit("tick", lambda job: job.with_changes(log=ticked))
+    type_into(page.fasteners.rows["left lower clamp"].boxes["torque"].line, "25 N·m")
+    assert "1 ticked step is open again" in page.sentence()[2]
+    assert "the torque of the left lower clamp" in window.caution.accessibleName()
+    window.open_job.edits.undo()
+    assert page.sentence()[2] == ""
+
+
+def test_what_was_typed_is_there_after_save_and_opening_again(window, page, tmp_path):
+    type_into(page.bike_card.name.line, "Fellside 650 S")
+    type_into(page.fasteners.rows["left cap"].boxes["torque"].line, "22 lbf ft (30 N·m)")
+    type_into(page.fasteners.rows["left cap"].boxes["source"].line, "invented p. 7")
+    type_into(page.limits.values["in_line.tolerance"].line, "0.3 deg")
+    path = tmp_path / "bike.job.json"
+    assert window.save_to(path)
+    window.show_job(Job())
+    window.open_path(path)
+    window.go_to(Stage.BIKE)
+    assert page.bike_card.name.line.text() == "Fellside 650 S"
+    assert page.fasteners.rows["left cap"].boxes["torque"].line.text() == "22 lbf·ft (30 N·m)"
+    assert page.fasteners.rows["left cap"].boxes["source"].line.text() == "invented p. 7"
+    assert page.limits.values["in_line.tolerance"].line.text() == "0.3 deg"
+
+
+def test_the_fork_and_the_handlebars_are_chosen_by_keyboard(window, page):
+    page.bike_card.fork.setFocus()
+    QTest.keyClick(page.bike_card.fork, Qt.Key.Key_Down)
+    assert window.open_job.job.sheet.fork.kind is ForkKind.AIR_ASSISTED
+    QTest.keyClick(page.bike_card.fork, Qt.Key.Key_Return)
+    assert focused(window) is page.bike_card.handlebars
+
+
+def test_every_box_and_choice_has_a_name_and_can_be_reached(page):
+    page.fasteners.rows["stem nut"].open_button.click()
+    boxes = [*page.findChildren(SheetLine), *page.findChildren(ChoiceBox)]
+    assert len(boxes) > 90
+    for widget in boxes:
+        assert widget.accessibleName(), widget
+        assert widget.focusPolicy() & Qt.FocusPolicy.TabFocus
+        assert widget.minimumHeight() >= 34
+
+
+def test_tab_goes_as_the_eye_does(window, page):
+    page.fasteners.rows["stem head bolt"].open_button.click()
+    page.bike_card.name.line.setFocus()
+    names = []
+    for _ in range(60):
+        names.append(focused(window).accessibleName() or focused(window).text())
+        QTest.keyClick(focused(window), Qt.Key.Key_Tab)
+    start = names.index("stem nut, open it")
+    assert names[:6] == ["name", "fork", "handlebars", "note", *list(_FIRST_DIMENSION)]
+    assert names[start - 1] == "legs in line, tolerance ±, source"
+    assert names[start + 1 : start + 4] == [
+        "stem nut, torque as printed",
+        "stem nut, source of the torque",
+        "stem nut, thread",
+    ]
+    assert names[start + 8 : start + 10] == ["stem head bolt, name", "stem head bolt, kind"]
+    inside = names[start + 8 :]
+    assert inside.index("Remove this fastener") + 1 == inside.index("stem pinch, open it")
+
+
+_FIRST_DIMENSION = ("leg spacing, centre to centre", "leg spacing, centre to centre, source")
+
+
+def test_the_wheel_over_a_choice_changes_nothing(window, page):
+    before = window.open_job.job
+    for choice in (page.bike_card.fork, page.rules.new.kind):
+        at = choice.rect().center().toPointF()
+        down = QPoint(0, -120)
+        event = QWheelEvent(
+            at,
+            choice.mapToGlobal(at),
+            QPoint(),
+            down,
+            Qt.MouseButton.NoButton,
+            Qt.KeyboardModifier.NoModifier,
+            Qt.ScrollPhase.NoScrollPhase,
+            False,
+        )
+        shown = choice.currentIndex()
+        QCoreApplication.sendEvent(choice, event)
+        assert choice.currentIndex() == shown
+    assert window.open_job.job == before
+
+
+def test_a_sheet_is_filled_in_from_nothing_to_complete_by_keyboard(window, empty):
+    type_into(empty.start_card.name.line, "an invented bike")
+    empty.start_card.start.setFocus()
+    QTest.keyClick(empty.start_card.start, Qt.Key.Key_Return)
+    QTest.keyClick(focused(window), Qt.Key.Key_Return)  # the first link: the tolerance
+    for text in ("0.5 mm", "0.4 deg", "0.4 deg"):
+        QTest.keyClicks(focused(window), text)
+        QTest.keyClick(focused(window), Qt.Key.Key_Return)
+    assert focused(window).accessibleName() == "stem nut, torque as printed"
+    for _ in window.open_job.job.sheet.fasteners:
+        QTest.keyClicks(focused(window), "23 N·m ± 10 %")
+        QTest.keyClick(focused(window), Qt.Key.Key_Return)
+    assert [link.text() for link in empty.missing_card.links[:2]] == [
+        "stem nut: seating torque",
+        "stem nut: back off",
+    ]
+    QTest.keyClick(empty.missing_card.links[0], Qt.Key.Key_Return)
+    for text in ("40-50 N·m", "invented p. 2", "1/4 turn"):
+        QTest.keyClicks(focused(window), text)
+        QTest.keyClick(focused(window), Qt.Key.Key_Return)
+    assert empty.sentence()[0] == "Sheet complete."
+    notices = window.open_job.assessment.tightening.notices
+    assert not [notice for notice in notices if "missing" in notice.text]
+
+
+def test_another_job_never_shows_what_was_asked_about_the_one_before(window, empty, demo_path):
+    type_into(empty.start_card.name.line, "an invented bike")
+    empty.start_card.start.click()
+    window.open_path(demo_path)
+    window.go_to(Stage.BIKE)
+    said = [row.boxes["torque"].words.text() for row in empty.fasteners.rows.values()]
+    assert not [words for words in said if "missing" in words]

@@ -1,0 +1,127 @@
+"""What a changed sheet does to the ticks of a job.
+
+The trap: a step ticked at one torque that stays ticked when the sheet is corrected to another.
+Whatever a ticked step was done by opens that step again when it changes, and the log says why.
+A fastener that only gets another name keeps its ticks.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import datetime
+
+from aligner.job.edits_tighten import with_steps_opened
+from aligner.job.job import Job
+from aligner.job.log import Action, LogEntry, ticked_steps
+from aligner.sheet import Fastener, Sheet
+
+#: How the reason of a log entry begins where the sheet's change is the reason.
+SHEET_CHANGED = "the sheet was changed"
+
+
+def with_sheet(job: Job, sheet: Sheet, at: datetime) -> Job:
+    """The job with another sheet; ticked steps that were done by something else open again."""
+    after = {fastener.name: fastener for fastener in sheet.fasteners}
+    for before in job.sheet.fasteners:
+        now = after.get(before.name)
+        if now is None or now.kind != before.kind:
+            job = _opened(job, before, at, f"{SHEET_CHANGED}: {before.name} taken off")
+        elif (what := _done_otherwise(before, now)) is not None:
+            job = _opened(job, before, at, f"{SHEET_CHANGED}: {what} of the {before.name}")
+    return job.with_changes(sheet=sheet)
+
+
+def with_fastener_renamed(job: Job, place: int, name: str) -> Job:
+    """The job with a fastener's name changed wherever it is spoken of."""
+    before = job.sheet.fasteners[place]
+    fasteners = list(job.sheet.fasteners)
+    fasteners[place] = before.with_changes(name=name)
+    rules = tuple(
+        rule.with_changes(
+            first=name if rule.first == before.name else rule.first,
+            then=name if rule.then == before.name else rule.then,
+        )
+        for rule in job.sheet.rules
+    )
+
+    ours, theirs = f"fasteners.{before.name}.", f"fasteners.{name}."
+    sources = {
+        theirs + path.removeprefix(ours) if path.startswith(ours) else path: text
+        for path, text in job.sheet.sources.items()
+    }
+
+    def renamed(log: tuple[LogEntry, ...]) -> tuple[LogEntry, ...]:
+        return tuple(entry.with_changes(step=renamed_step(entry.step)) for entry in log)
+
+    def renamed_step(step: str) -> str:
+        if step == _recheck(before):
+            return _recheck(fasteners[place])
+        if is_step_of(step, before, job.sheet.fasteners):
+            step = f"{_stem(fasteners[place])}{step.removeprefix(_stem(before))}"
+        head, mark, tail = step.partition(f"/again after {before.name}")
+        return f"{head}/again after {name}{tail}" if mark and tail[:1] in ("", "/") else step
+
+    choices = {
+        name if joint == before.name else joint: choice
+        for joint, choice in job.wrench_choices.items()
+    }
+    return job.with_changes(
+        sheet=job.sheet.with_changes(fasteners=tuple(fasteners), rules=rules, sources=sources),
+        log=renamed(job.log),
+        strip=job.strip.with_changes(log=renamed(job.strip.log)),
+        prove=job.prove.with_changes(rechecks=renamed(job.prove.rechecks)),
+        wrench_choices=choices,
+    )
+
+
+def is_step_of(step: str, fastener: Fastener, all_of_them: tuple[Fastener, ...]) -> bool:
+    """Whether a step's key is one of a fastener's; a longer name that fits too goes first."""
+    stem = _stem(fastener)
+    if not _begins(step, stem):
+        return False
+    return not any(
+        len(_stem(other)) > len(stem) and _begins(step, _stem(other)) for other in all_of_them
+    )
+
+
+def _opened(job: Job, fastener: Fastener, at: datetime, reason: str) -> Job:
+    steps = tuple(
+        step for step in ticked_steps(job.log) if is_step_of(step, fastener, job.sheet.fasteners)
+    )
+    job = with_steps_opened(job, steps, at, reason)
+    if _recheck(fastener) not in ticked_steps(job.prove.rechecks):
+        return job
+    entry = LogEntry(step=_recheck(fastener), action=Action.OPENED_AGAIN, at=at, reason=reason)
+    prove = job.prove.with_changes(rechecks=(*job.prove.rechecks, entry))
+    return job.with_changes(prove=prove)
+
+
+def _done_otherwise(before: Fastener, now: Fastener) -> str | None:
+    """What of a fastener's work is another than it was, in words; `None` if nothing is."""
+    differences: tuple[tuple[str, Callable[[Fastener], object]], ...] = (
+        ("the torque", lambda each: _bounds(each, "torque")),
+        ("the seating torque", lambda each: _bounds(each, "seating")),
+        ("the back-off", lambda each: each.back_off.value if each.back_off else None),
+        ("the number of bolts", lambda each: each.bolts),
+        ("the passes", lambda each: tuple(share.value for share in each.passes)),
+        ("the thread condition", lambda each: each.thread_condition),
+    )
+    return next((what for what, of in differences if of(before) != of(now)), None)
+
+
+def _bounds(fastener: Fastener, field: str) -> tuple[float, float, float] | None:
+    torque = getattr(fastener, field)
+    return (torque.target_nm, torque.low_nm, torque.high_nm) if torque else None
+
+
+def _stem(fastener: Fastener) -> str:
+    return f"{fastener.kind}/{fastener.name}"
+
+
+def _recheck(fastener: Fastener) -> str:
+    """The key of its row in the log of what is checked again on the road."""
+    return f"recheck/{fastener.name}"
+
+
+def _begins(step: str, stem: str) -> bool:
+    return step == stem or step.startswith(f"{stem}/")

@@ -1,0 +1,122 @@
+"""What is typed of a fastener, read and held against the planner before it is kept.
+
+The trap: a value that reads well but that no list can be made from (passes that end at half
+the torque) would take the whole list away; it is refused at its box instead.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+from aligner.assessment.fasteners import joint_of
+from aligner.assessment.sheet_changes import refusal_of
+from aligner.errors import AlignerError
+from aligner.fastening.joints import joint_kinds
+from aligner.sheet import Fastener, Sheet, Side, TorqueSpecification
+from aligner.sheet.printed_torque import printed_torque, torque_text
+from aligner.sheet.quantities import Angle, Distance, Ratio
+from aligner.units import DISTANCE
+
+
+def read_field(sheet: Sheet, place: int, field: str, text: str) -> Any:
+    """The value of a fastener's field.
+
+    Args:
+        sheet: on which the fastener stands.
+        place: of it, from 0.
+        field: of the fastener: "torque", "bolts", "passes", ...
+        text: as typed, not empty.
+
+    Raises:
+        AlignerError: in words.
+    """
+    fastener = sheet.fasteners[place]
+    value = _value(fastener, field, text)
+    if field == "name":
+        _check_name(sheet, place, text)
+    elif field not in ("note", "thread", "strength_class"):
+        joint_of(fastener.with_changes(**{field: value}))
+    return value
+
+
+def emptied(fastener: Fastener, field: str) -> Any:
+    """What a field holds once its box is emptied."""
+    return Fastener.model_fields[field].get_default(call_default_factory=True)
+
+
+def field_text(fastener: Fastener, field: str) -> str:
+    """A field as it stands in its box."""
+    value = getattr(fastener, field)
+    if field in ("torque", "seating"):
+        return torque_text(value) if value else ""
+    if field == "passes":
+        return ", ".join(str(share) for share in value)
+    if field == "bolts":
+        return str(value)
+    return str(value) if value is not None else ""
+
+
+def default_name(kind: str, side: Side | None) -> str:
+    """What a new fastener is called."""
+    title = joint_kinds()[kind].title
+    return f"{side.value} {title}" if side else title
+
+
+def sides_of(kind: str) -> list[tuple[str, object]]:
+    """The sides a new fastener of a kind can be given: the words, and the sides."""
+    middle: tuple[str, object] = ("in the middle", (None,))
+    sided: list[tuple[str, object]] = [
+        ("left and right", (Side.LEFT, Side.RIGHT)),
+        ("left", (Side.LEFT,)),
+        ("right", (Side.RIGHT,)),
+    ]
+    how = joint_kinds()[kind].sided
+    return {"always": sided, "never": [middle]}.get(how, [middle, *sided])
+
+
+def check_list(sheet: Sheet) -> None:
+    """Refuse a sheet that no list can be made from.
+
+    Raises:
+        AlignerError: in words.
+    """
+    refusal = refusal_of(sheet)
+    if refusal is not None:
+        raise refusal
+
+
+def _value(fastener: Fastener, field: str, text: str) -> Any:
+    match field:
+        case "torque" | "seating":
+            before: TorqueSpecification | None = getattr(fastener, field)
+            return printed_torque(text, before.source if before else "")
+        case "bolts":
+            return _bolts(text)
+        case "passes":
+            return _passes(text)
+        case "back_off":
+            return Angle.typed(text, "deg")
+        case "again_after":
+            return Distance.typed(text, DISTANCE.own_unit)
+        case _:
+            return " ".join(text.split())
+
+
+def _bolts(text: str) -> int:
+    digits = text.split()[0]
+    if not digits.isascii() or not digits.isdigit() or not 1 <= int(digits[:4]) <= 12:
+        raise AlignerError("", f"“{text}” is not a number of bolts", "give 1 to 12")
+    return int(digits)
+
+
+def _passes(text: str) -> tuple[Ratio, ...]:
+    shares = [share for share in text.replace(";", ",").split(",") if share.strip()]
+    if not shares:
+        raise AlignerError("", "no share of the torque", "write “50 %, 100 %”")
+    return tuple(Ratio.typed(share, "%") for share in shares)
+
+
+def _check_name(sheet: Sheet, place: int, text: str) -> None:
+    name = " ".join(text.split())
+    if any(each.name == name for at, each in enumerate(sheet.fasteners) if at != place):
+        raise AlignerError("", f"“{name}” is on the sheet already", "give each its own name")
