@@ -45,11 +45,11 @@ def focus():
 
 def test_the_demo_says_what_to_draw_off_and_where_the_suction_tube_stands(window, page):
     assert window.sentence.text() == "Draw 12 ml off the left leg."
-    assert "221.0 mm" in window.detail.text()
+    assert "212.0 mm" in window.detail.text()
     assert focus() is page.oil_card.boxes["left"].first_cell
     said = page.oil_card.accessibleDescription()
-    assert "left leg: air gap 209.2 mm, out" in said
-    assert "right leg: air gap 221.2 mm, within" in said
+    assert "left leg: air gap 200.2 mm, out" in said
+    assert "right leg: air gap 212.2 mm, within" in said
 
 
 def test_the_sentence_follows_each_keystroke_and_leaving_is_one_step(qtbot, window, page):
@@ -63,7 +63,7 @@ def test_the_sentence_follows_each_keystroke_and_leaving_is_one_step(qtbot, wind
     assert window.open_job.edits.undoText() == "air gap of the left leg"
     window.open_job.edits.undo()
     assert window.sentence.text() == "Draw 12 ml off the left leg."
-    assert cell.text() == "209"
+    assert cell.text() == "200"
 
 
 def test_read_again_puts_the_gaps_by_and_enter_walks_both_legs(qtbot, window, page):
@@ -71,9 +71,9 @@ def test_read_again_puts_the_gaps_by_and_enter_walks_both_legs(qtbot, window, pa
     qtbot.keyClick(page.fill_card.again, Qt.Key.Key_Space)
     build = window.open_job.job.build
     assert (build.left.gap, build.right.gap) == ((), ())
-    assert build.earlier[0].left[0].text == "209 mm"
+    assert build.earlier[0].left[0].text == "200 mm"
     assert focus() is page.oil_card.boxes["left"].first_cell
-    for text in ("221", "221,5", "221 mm", "221", "220.5", "221"):
+    for text in ("212", "212,5", "212 mm", "212", "211.5", "212"):
         qtbot.keyClicks(focus(), text)
         qtbot.keyClick(focus(), Qt.Key.Key_Return)
     assert focus() is page.fill_card.oil
@@ -105,7 +105,7 @@ def test_what_cannot_be_read_stays_in_its_box_and_says_what_would_be_right(qtbot
     retype(qtbot, cell, "2o9", Qt.Key.Key_Tab)
     assert cell.text() == "2o9"
     assert "“o9” is not a unit" in page.oil_card.boxes["left"].trouble
-    assert [gap.text for gap in window.open_job.job.build.left.gap] == ["209.5 mm", "209 mm"]
+    assert [gap.text for gap in window.open_job.job.build.left.gap] == ["200.5 mm", "200 mm"]
     page.refresh()
     assert cell.text() == "2o9"
 
@@ -149,7 +149,7 @@ def test_words_and_volumes_are_drafts_while_typed_and_steps_when_left(qtbot, win
     assert window.open_job.edits.count() == 1
     retype(qtbot, page.fill_card.volumes["left"].first_cell, "270")
     assert window.open_job.job.build.left.volume == Volume.typed("270 ml")
-    assert "10 ml more than the manual's" in page.fill_card.said.text()
+    assert "20 ml more than the manual's" in page.fill_card.said.text()
     window.open_job.edits.undo()
     window.open_job.edits.undo()
     assert line.text() == "an invented 15-weight fork oil"
@@ -232,9 +232,9 @@ def test_the_blend_is_worked_out_as_it_is_typed(qtbot, window, page):
 def test_a_value_from_the_manual_is_kept_on_the_sheet_with_its_source(qtbot, window, page):
     card = page.sheet_card
     retype(qtbot, card.source, "manual p. 13-4")
-    retype(qtbot, card.boxes["oil.air_gap"].first_cell, "209")
+    retype(qtbot, card.boxes["oil.air_gap"].first_cell, "200")
     sheet = window.open_job.job.sheet
-    assert sheet.legs.oil.air_gap == Length.typed("209 mm")
+    assert sheet.legs.oil.air_gap == Length.typed("200 mm")
     assert sheet.sources["legs.oil.air_gap"] == "manual p. 13-4"
     assert focus() is card.boxes["oil.air_gap_tolerance"].first_cell
     assert window.sentence.text() == "Add 12 ml to the right leg."
@@ -247,13 +247,13 @@ def test_a_value_from_the_manual_is_kept_on_the_sheet_with_its_source(qtbot, win
 def test_without_a_bore_the_sentence_gives_the_level_and_the_suction_tube(window, page):
     window.open_job.edit("bore", lambda job: with_legs_value(job, "bore", None, ""))
     assert window.sentence.text() == "The left leg holds too much oil by 11.8 mm of level."
-    assert "suction tube set to 221.0 mm" in window.detail.text()
+    assert "suction tube set to 212.0 mm" in window.detail.text()
     assert "bore of the tube" in page.force_card.accessibleDescription()
 
 
 def test_all_ticked_and_read_the_button_goes_on_to_the_alignment(qtbot, window, page):
     for cell in page.oil_card.boxes["left"].cells:
-        retype(qtbot, cell, "221")
+        retype(qtbot, cell, "212")
     page.begin()
     for _ in range(40):
         if not hasattr(focus(), "reached"):
@@ -311,7 +311,7 @@ def test_without_a_gauge_its_name_is_asked_for_and_chosen_by_keyboard(qtbot, win
     page.fill_card.gauge_chosen.emit(None)
     for side in ("left", "right"):
         for cell in page.oil_card.boxes[side].cells[:3]:
-            retype(qtbot, cell, "221")
+            retype(qtbot, cell, "212")
     assert focus() is page.fill_card.gauge
     assert window.sentence.text() == "Name the gauge the air gaps were read with."
     page.begin()
@@ -334,7 +334,7 @@ def test_what_was_typed_does_not_follow_into_another_job(qtbot, window, page):
 def test_another_job_of_the_same_bike_shows_its_sheet_and_readings(window, page, air_assist):
     window.open_job.start(air_assist.with_changes(title="the next one"))
     assert page.sheet_card.boxes["bore"].first_cell.text() == "36"
-    assert page.oil_card.boxes["left"].first_cell.text() == "209"
+    assert page.oil_card.boxes["left"].first_cell.text() == "200"
     assert page.fill_card.oil.text() == "an invented 15-weight fork oil"
 
 
