@@ -15,7 +15,7 @@ from aligner.assessment.protrusion import ProtrusionAssessment
 from aligner.assessment.squaring import SquaringAssessment
 from aligner.gauging import Advice, Remedy, Verdict
 from aligner.geometry import Side
-from aligner.job import Job, PlateReadings, SpreadReadings
+from aligner.job import BarReadings, InLineReadings, Job, SpreadReadings
 from aligner.units.preferred import Preferred
 
 
@@ -54,6 +54,15 @@ _PLATE_HOW = (
     "Lay a flat plate across both tubes and read the gap at the corner that stands off; "
     "nought where it touches all round."
 )
+_BARS_HOW = (
+    "Lay two straight bars across both tubes, one above the other. From the left, see how far the "
+    "lower bar's end stands ahead of the upper one's; behind is minus."
+)
+_SPREAD_HOW = "Measure over the outsides of both tubes at two heights, with the same gauge."
+_NO_TWIST_SEEN = (
+    "Every reading is within its limit, but widths cannot tell a twist: lay a plate or two bars "
+    "across the tubes as well."
+)
 _LEG_DROPS = "hold the leg as its clamps come slack: it drops."
 
 
@@ -71,6 +80,10 @@ def next_correction(
         return _of_squaring(job, squaring, show)
     if asks_for_in_line(job) and in_line.verdict is not Verdict.WITHIN:
         return _of_in_line(job, in_line, show)
+    if asks_for_in_line(job) and not in_line.tells_twist:
+        return Correction(
+            Subject.NOTHING, "Nothing left to correct by widths; check for a twist.", _NO_TWIST_SEEN
+        )
     return Correction(
         Subject.NOTHING,
         "Nothing left to correct.",
@@ -157,7 +170,7 @@ def _of_squaring(job: Job, found: SquaringAssessment, show: Preferred) -> Correc
             return Correction(
                 subject, "Measure from the frame to the lower bracket, both sides.", _SQUARE_HOW
             )
-        return Correction(subject, "The distances do not fit together.", refusals[0])
+        return Correction(subject, "The distances and the points do not fit.", refusals[-1])
     if found.disagree:
         odd = (
             f"Measure “{found.odd_pair}” again."
@@ -195,32 +208,35 @@ def _of_squaring(job: Job, found: SquaringAssessment, show: Preferred) -> Correc
 
 def _of_in_line(job: Job, found: InLineAssessment, show: Preferred) -> Correction:
     subject = Subject.IN_LINE
-    readings = job.align.in_line
     geometry = found.geometry
     if geometry is None or found.judged is None:
         if found.notices:
             return Correction(
-                subject, "Whether the legs are in line cannot be told yet.", found.notices[0].text
+                subject, "Whether the legs are in line cannot be told yet.", found.notices[-1].text
             )
-        if readings is None or isinstance(readings, PlateReadings):
-            return Correction(subject, "Check that the legs are in line.", _PLATE_HOW)
-        return Correction(subject, "Check that the legs are in line.", "Enter the readings below.")
-    if found.verdict is Verdict.UNSETTLED:
-        return _unsettled(
-            subject, "Whether the legs are in line is not settled yet", found.advice, ""
+        return Correction(
+            subject, "Check that the legs are in line.", _in_line_how(job.align.in_line)
         )
-    if isinstance(readings, SpreadReadings):
+    if found.verdict is Verdict.UNSETTLED:
+        what = "parallel" if found.is_convergence else "in line"
+        return _unsettled(
+            subject, f"Whether the legs are {what} is not settled yet", found.advice, ""
+        )
+    if found.is_convergence:
+        way = "wider" if (geometry.convergence_deg or 0.0) > 0 else "narrower"
         return Correction(
             subject,
             "The legs are not parallel: no turning cures that.",
-            "Suspect a bent tube or a bent bracket. Roll both tubes and have the brackets "
-            "checked by a qualified mechanic before this goes back on the road.",
+            f"They stand {way} apart going down. That is a convergence and no twist: suspect a "
+            "bent tube or a bent bracket. Roll both tubes and have the brackets checked by a "
+            "qualified mechanic before this goes back on the road.",
         )
     if geometry.twist_deg is None or geometry.top_bracket_rim_mm is None:
         return Correction(
             subject,
             "The legs are not in line.",
-            "Give the leg spacing and the bracket spacing, and the turn that cures it follows.",
+            "It is a twist between the brackets. Give the leg spacing and the bracket spacing on "
+            "the sheet, and the turn that cures it follows.",
         )
     way = "left" if geometry.twist_deg < 0 else "right"
     forward = geometry.forward_side or Side.LEFT
@@ -228,9 +244,18 @@ def _of_in_line(job: Job, found: InLineAssessment, show: Preferred) -> Correctio
     return Correction(
         subject,
         f"Turn the top bracket to the {way}: its {forward.value} side {rim} forward.",
-        "The stem head bolt, the stem pinch bolt and both top clamps are slack; the lower clamps "
-        "hold. Then measure everything again.",
+        "A twist between the brackets, cured at the top one. The stem head bolt, the stem pinch "
+        "bolt and both top clamps are slack; the lower clamps hold. Then measure everything again.",
     )
+
+
+def _in_line_how(readings: InLineReadings | None) -> str:
+    match readings:
+        case BarReadings():
+            return _BARS_HOW
+        case SpreadReadings():
+            return _SPREAD_HOW
+    return _PLATE_HOW
 
 
 def _unsettled(subject: Subject, what: str, advice: Advice | None, of_what: str) -> Correction:

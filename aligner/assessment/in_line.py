@@ -1,26 +1,51 @@
-"""What plate, bars or widths say: whether the legs lie in one plane, and what to turn."""
+"""What plate, bars or widths say: whether the legs lie in one plane, and what to turn.
+
+The trap: a twist and a convergence are two faults. A plate and bars tell the twist, which the
+top bracket cures; widths tell the convergence, which nothing turned cures. So where both were
+read, both count, and the graver one speaks.
+"""
 
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from aligner.assessment.notice import Notice, attention, note, refused
 from aligner.assessment.readings import (
     Judged,
     gauge_notices,
     gauge_of,
+    gravest,
     judged,
     mean_of,
     odd_reading,
+    other_gauges,
 )
 from aligner.errors import AlignerError
 from aligner.gauging import Advice, Term, Verdict, combine, settling_advice
 from aligner.geometry import Corner, ForkDimensions, InLine, from_bars, from_plate, from_spread
-from aligner.job import BarReadings, Job, PlateReadings, SpreadReadings
+from aligner.job import BarReadings, InLineReadings, Job, PlateReadings, SpreadReadings
 from aligner.sheet.quantities import Angle, Length, Quantity
 
 WHERE = "align.in_line"
+
+#: What the geometry calls a value: the field it stands in, and the words for it.
+_FIELDS = {
+    "in_line gap": (f"{WHERE}.gap", "the gap"),
+    "in_line height": (f"{WHERE}.height", "the height"),
+    "in_line end_difference": (f"{WHERE}.end_difference", "the end difference"),
+    "in_line half_length": (f"{WHERE}.half_length", "the half length"),
+    "in_line upper_width": (f"{WHERE}.upper", "the upper width"),
+    "in_line lower_width": (f"{WHERE}.lower", "the lower width"),
+    "in_line widths": (f"{WHERE}.lower", "the difference of the widths"),
+    "leg_spacing": ("sheet.fork.leg_spacing", "the sheet's leg spacing"),
+    "bracket_spacing": ("sheet.fork.bracket_spacing", "the sheet's bracket spacing"),
+    "lower_bracket_to_axle": (
+        "sheet.fork.lower_bracket_to_axle",
+        "the sheet's length from the lower bracket to the axle",
+    ),
+    "in_line": (WHERE, ""),
+}
 
 
 @dataclass(frozen=True)
@@ -33,7 +58,9 @@ class InLineAssessment:
             in degrees, or what the gauge reads in mm.
         verdict: within, out, unsettled or missing.
         advice: what would settle it.
-        notices: what to know.
+        notices: what to know; where nothing can be told, the last one says why.
+        is_convergence: whether what is judged is the convergence, and not the twist.
+        is_held_to_length: whether the tolerance is a length, held against what was read.
     """
 
     geometry: InLine | None = None
@@ -41,6 +68,13 @@ class InLineAssessment:
     verdict: Verdict = Verdict.MISSING
     advice: Advice | None = None
     notices: tuple[Notice, ...] = ()
+    is_convergence: bool = False
+    is_held_to_length: bool = False
+
+    @property
+    def tells_twist(self) -> bool:
+        """Whether a twist would have been seen; widths alone cannot tell one."""
+        return self.geometry is not None and self.geometry.skew_deg is not None
 
 
 @dataclass(frozen=True)
@@ -65,12 +99,49 @@ def fork_dimensions(job: Job) -> ForkDimensions:
 
 
 def assess_in_line(job: Job) -> InLineAssessment:
-    """The in-line readings of a job's present attempt, assessed."""
+    """The in-line readings of a job's present attempt, assessed.
+
+    Readings kept by another method count beside those in use only for what these cannot
+    tell: widths beside a plate or bars, and the other way round.
+    """
+    found = _assess_readings(job, job.align.in_line)
+    beside = _read_beside(job)
+    if beside is None or found.geometry is None:
+        return found
+    other = _assess_readings(job, beside)
+    return found if other.geometry is None else _together(found, other)
+
+
+def _read_beside(job: Job) -> InLineReadings | None:
+    wants_twist = isinstance(job.align.in_line, SpreadReadings)
+    fitting = (
+        other
+        for other in reversed(job.align.in_line_others)
+        if isinstance(other, SpreadReadings) is not wants_twist
+    )
+    return next(fitting, None)
+
+
+def _together(found: InLineAssessment, other: InLineAssessment) -> InLineAssessment:
+    twist, spread = (other, found) if found.is_convergence else (found, other)
+    if twist.geometry is None or spread.geometry is None:
+        return found
+    geometry = replace(twist.geometry, convergence_deg=spread.geometry.convergence_deg)
+    verdict = gravest(found.verdict, other.verdict)
+    speaking = other if found.verdict is not verdict else found
+    return replace(
+        speaking,
+        geometry=geometry,
+        notices=(*found.notices, *(each for each in other.notices if each not in found.notices)),
+    )
+
+
+def _assess_readings(job: Job, readings: InLineReadings | None) -> InLineAssessment:
     notices: list[Notice] = []
     try:
-        measured = _measure(job, notices)
+        measured = _measure(job, readings, notices)
     except AlignerError as error:
-        return InLineAssessment(notices=(*notices, refused(WHERE, error)))
+        return InLineAssessment(notices=(*notices, _refused(error)))
     if measured is None:
         return InLineAssessment(notices=tuple(notices))
     tolerance = job.sheet.in_line.tolerance
@@ -112,7 +183,7 @@ def assess_in_line(job: Job) -> InLineAssessment:
         )
     advice = None
     if result and result.verdict is Verdict.UNSETTLED and result.tolerance is not None:
-        others = [gauge.described(name) for name, gauge in job.gauges.items()]
+        others = other_gauges(job)
         advice = settling_advice(terms, result.tolerance, value=result.value, other_gauges=others)
     return InLineAssessment(
         geometry=measured.geometry,
@@ -120,11 +191,18 @@ def assess_in_line(job: Job) -> InLineAssessment:
         verdict=result.verdict if result else Verdict.MISSING,
         advice=advice,
         notices=tuple(notices),
+        is_convergence=isinstance(readings, SpreadReadings),
+        is_held_to_length=isinstance(tolerance, Length),
     )
 
 
-def _measure(job: Job, notices: list[Notice]) -> _Measured | None:
-    readings = job.align.in_line
+def _refused(error: AlignerError) -> Notice:
+    """A refusal on the field it concerns, in the words of the page."""
+    where, words = _FIELDS.get(error.where, (WHERE, error.where))
+    return refused(where, AlignerError(words, error.understood, error.wanted))
+
+
+def _measure(job: Job, readings: InLineReadings | None, notices: list[Notice]) -> _Measured | None:
     match readings:
         case PlateReadings():
             return _by_plate(job, readings, notices)
@@ -180,12 +258,12 @@ def _by_spread(job: Job, readings: SpreadReadings, notices: list[Notice]) -> _Me
     upper, lower = mean_of(readings.upper, gauge), mean_of(readings.lower, gauge)
     if upper is None and lower is None:
         return None
+    notices += gauge_notices(job, readings.gauge, WHERE)
     for name, widths in (("upper", readings.upper), ("lower", readings.lower)):
         if not widths:
             notices.append(attention(f"{WHERE}.{name}", f"The {name} width is not measured."))
         else:
             notices += odd_reading(widths, gauge, f"{WHERE}.{name}")
-    notices += gauge_notices(job, readings.gauge, WHERE)
     if not _has(readings.height, "height", "the height between the two widths", notices):
         return None
     if upper is None or lower is None or readings.height is None:

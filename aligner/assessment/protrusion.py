@@ -13,6 +13,7 @@ from aligner.assessment.readings import (
     judged,
     mean_of,
     odd_reading,
+    other_gauges,
 )
 from aligner.errors import AlignerError
 from aligner.gauging import Advice, Difference, Estimate, Term, Verdict, difference, settling_advice
@@ -147,7 +148,7 @@ def _advice(
     on_goal: list[Judged],
     legs: tuple[Estimate, Estimate],
 ) -> Advice | None:
-    others = [gauge.described(name) for name, gauge in job.gauges.items()]
+    others = other_gauges(job)
     if whole.tolerance is None:
         return None
     if whole.verdict is Verdict.UNSETTLED:

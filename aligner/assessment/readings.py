@@ -7,8 +7,15 @@ from dataclasses import dataclass
 
 from aligner import gauging
 from aligner.assessment.notice import Notice, attention, note
-from aligner.gauging import Estimate, Judgement, Verdict, estimate, reading_that_stands_off
-from aligner.job import Job
+from aligner.gauging import (
+    Estimate,
+    Judgement,
+    UnusableGauge,
+    Verdict,
+    estimate,
+    reading_that_stands_off,
+)
+from aligner.job import Gauge, Job
 from aligner.sheet.quantities import Quantity
 
 
@@ -51,9 +58,29 @@ def gravest(*verdicts: Verdict) -> Verdict:
 
 
 def gauge_of(job: Job, name: str | None) -> gauging.Gauge | None:
-    """The gauge of that name as the computations take it; `None` if it is not on the list."""
+    """The gauge of that name as the computations take it.
+
+    `None` if it is not on the list, or if nothing is known of it: no gauge is exact.
+    """
     described = job.gauges.get(name) if name else None
-    return described.described(name) if described and name else None
+    if described is None or name is None or gauge_refusal(name, described):
+        return None
+    return described.described(name)
+
+
+def gauge_refusal(name: str, gauge: Gauge) -> str:
+    """Why a gauge on the list cannot be reckoned with, in words; "" if it can."""
+    try:
+        gauge.described(name)
+    except UnusableGauge as refusal:
+        return str(refusal)
+    return ""
+
+
+def other_gauges(job: Job) -> list[gauging.Gauge]:
+    """Every gauge on the job's list that can be reckoned with, for what would settle a verdict."""
+    found = (gauge_of(job, name) for name in job.gauges)
+    return [gauge for gauge in found if gauge is not None]
 
 
 def gauge_notices(job: Job, name: str | None, where: str) -> tuple[Notice, ...]:
@@ -72,7 +99,8 @@ def gauge_notices(job: Job, name: str | None, where: str) -> tuple[Notice, ...]:
                 f"“{name}” is not on the job's list of gauges: add it there or choose another.",
             ),
         )
-    return ()
+    refusal = gauge_refusal(name, job.gauges[name])
+    return (attention(f"gauges.{name}", f"{refusal}."),) if refusal else ()
 
 
 def mean_of(readings: Sequence[Quantity], gauge: gauging.Gauge | None) -> Estimate | None:

@@ -13,6 +13,7 @@ from aligner.assessment.readings import (
     judged,
     mean_of,
     odd_reading,
+    other_gauges,
 )
 from aligner.errors import AlignerError
 from aligner.gauging import (
@@ -30,6 +31,7 @@ from aligner.geometry import (
     WeightedTurn,
     changes,
     changes_without_dimensions,
+    check_dimensions,
     distances_at,
     straight_distance_mm,
     turn_deg,
@@ -40,6 +42,18 @@ from aligner.job import Job, SquaringPair
 from aligner.sheet.quantities import Angle, Length
 
 WHERE = "align.squaring"
+
+#: Fields of a pair that the geometry may refuse, with the words for them.
+_FIELDS = {
+    "left": "the left distance",
+    "right": "the right distance",
+    "frame_asymmetry": "the frame's own difference",
+    "bracket_reach": "the bracket's reach",
+    "bracket_half_width": "the bracket's half width",
+    "frame_setback": "the frame's setback",
+    "frame_half_width": "the frame's half width",
+}
+_FURTHER_THAN_ANY_MM = 1e6
 
 
 @dataclass(frozen=True)
@@ -76,6 +90,14 @@ class PairAssessment:
     residual_mm: float | None = None
     normalized_residual: float | None = None
     notices: tuple[Notice, ...] = ()
+
+    @property
+    def turn_expanded_deg(self) -> float | None:
+        """Expanded uncertainty (95 %) of this pair's turn; `None` if it is not known."""
+        if self.turn_deg is None or self.turn_uncertainty_deg is None:
+            return None
+        found = judged(self.turn_deg, self.turn_uncertainty_deg, self.degrees_of_freedom, None)
+        return found.judgement.expanded_uncertainty
 
 
 @dataclass(frozen=True)
@@ -178,6 +200,7 @@ def _assess_pair(
             notices.append(
                 attention(f"{where}.{absent}", f"The {absent} side of “{pair.name}” is missing.")
             )
+        notices += _refusal_whatever_is_read(pair, where)
         return PairAssessment(pair.name, left, right, notices=tuple(notices))
     asymmetry = pair.frame_asymmetry.value if pair.frame_asymmetry else 0.0
     spread = pair.frame_asymmetry_uncertainty
@@ -227,8 +250,30 @@ def _assess_pair(
             notices=tuple(notices),
         )
     except AlignerError as error:
-        notices.append(refused(where, error))
+        notices.append(_refused(where, error))
         return PairAssessment(pair.name, left, right, notices=tuple(notices))
+
+
+def _refusal_whatever_is_read(pair: SquaringPair, where: str) -> tuple[Notice, ...]:
+    """What is wrong with a pair's dimensions before anything is read."""
+    points = reference_pair(pair)
+    if points is None:
+        return ()
+    try:
+        check_dimensions(_FURTHER_THAN_ANY_MM, _FURTHER_THAN_ANY_MM, points)
+    except AlignerError as error:
+        return (_refused(where, error),)
+    return ()
+
+
+def _refused(where: str, error: AlignerError) -> Notice:
+    """A refusal on the field of the pair that it concerns, in the words of the page."""
+    if error.where in _FIELDS:
+        words = AlignerError(_FIELDS[error.where], error.understood, error.wanted)
+        return refused(f"{where}.{error.where}", words)
+    fields = [name for name in _FIELDS if name in error.where]
+    words = AlignerError(error.where.replace("_", " "), error.understood, error.wanted)
+    return refused(f"{where}.{fields[0]}" if fields else where, words)
 
 
 def reference_pair(pair: SquaringPair) -> ReferencePair | None:
@@ -330,7 +375,7 @@ def _advice(
     whole: Judged | None,
     length_mm: float | None,
 ) -> Advice | None:
-    others = [gauge.described(name) for name, gauge in job.gauges.items()]
+    others = other_gauges(job)
     if whole is not None and whole.tolerance is not None:
         if whole.verdict is not Verdict.UNSETTLED or len(turned) != 1:
             return None

@@ -121,9 +121,11 @@ class Align(Part):
         protrusion: the legs' heights.
         squaring: pairs of distances to the frame.
         in_line: by plate, bars or widths.
+        in_line_others: readings by the methods not now in use, kept as they were.
     """
 
     begun: datetime | None = None
     protrusion: ProtrusionReadings = ProtrusionReadings()
     squaring: tuple[SquaringPair, ...] = ()
     in_line: InLineReadings | None = None
+    in_line_others: tuple[InLineReadings, ...] = ()

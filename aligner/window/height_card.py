@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QPainter, QPen
+from PySide6.QtWidgets import QWidget
 
 from aligner.assessment import Assessment
+from aligner.assessment.protrusion import mean_as_found
 from aligner.drawing.front_elevation import (
     FrontElevation,
     exaggeration,
@@ -19,11 +21,16 @@ from aligner.drawing.tolerance_strip import paint_strip
 from aligner.job import Job
 from aligner.sheet.quantities import SignedLength
 from aligner.units.preferred import Preferred
+from aligner.window.align_entry import Choice
+from aligner.window.align_words import as_found_words, policy_choices, policy_refusals
 from aligner.window.drawing_card import DrawingCard
+from aligner.window.labels import label
 from aligner.window.pictures import height_words, strip_of
 from aligner.window.reading_box import ReadingBox
 
 _SIDES = ("left", "right")
+_STRIP_HEIGHT = 50
+_POLICY_HEIGHT = 34
 
 
 class HeightCard(DrawingCard):
@@ -32,11 +39,14 @@ class HeightCard(DrawingCard):
     Signals:
         typed: side and readings, while they are being typed.
         kept: side and readings, when a cell is left.
+        policy_tried, policy_kept: which leg goes where.
         went_on: Enter after the last reading of the right leg.
     """
 
     typed = Signal(str, object)
     kept = Signal(str, object)
+    policy_tried = Signal(object)
+    policy_kept = Signal(object)
     went_on = Signal()
 
     def __init__(self, theme: Theme, show: Preferred) -> None:
@@ -54,6 +64,15 @@ class HeightCard(DrawingCard):
             box.kept.connect(lambda readings, side=side: self.kept.emit(side, readings))
         self.boxes["left"].went_on.connect(self.boxes["right"].go_to_first_empty)
         self.boxes["right"].went_on.connect(self.went_on)
+        self._policy_name = label("bring", "small")
+        self._policy_name.setParent(self)
+        self.policy = Choice("bring which leg where")
+        self.policy.setParent(self)
+        self.policy.tried.connect(self.policy_tried)
+        self.policy.kept.connect(self.policy_kept)
+        self.policy.went_on.connect(self.went_on)
+        self._as_found = label("", "small")
+        self._as_found.setParent(self)
 
     def show_job(self, job: Job, assessment: Assessment) -> None:
         """Show a job's readings and what follows from them."""
@@ -64,12 +83,22 @@ class HeightCard(DrawingCard):
             mean = self._show.show_length(estimate.value_mm) if estimate else "not read"
             readings = getattr(job.align.protrusion, side)
             self.boxes[side].show_readings(readings, mean, cells=min(wanted or 0, 8))
+        as_found = mean_as_found(job)
+        words, refusals = policy_choices(job, as_found, self._show), policy_refusals(job, as_found)
+        self.policy.offer(
+            [(policy, words[policy], refusals.get(policy, "")) for policy in words], found.policy
+        )
+        self._as_found.setText(as_found_words(job, self._show))
         difference = found.difference.value if found.difference else None
         factor = exaggeration(difference)
         self.say_note(f"difference drawn {factor} times" if factor > 1 else "")
         self.setAccessibleDescription(height_words(found, self._show))
         self.place_boxes()
         self.update()
+
+    def stops(self) -> list[QWidget]:
+        """Where the keyboard stops, as the eye goes."""
+        return [*self.boxes["left"].cells, *self.boxes["right"].cells, self.policy]
 
     def place_boxes(self) -> None:
         room = self.room()
@@ -78,6 +107,18 @@ class HeightCard(DrawingCard):
             height = box.height_at(width)
             left = room.left() if side == "left" else room.right() - width
             box.setGeometry(int(left), int(room.top()), width, height)
+        self._place_policy(room)
+
+    def _place_policy(self, room: QRectF) -> None:
+        high = self.theme.px(_POLICY_HEIGHT)
+        top = int(room.bottom() - self.theme.px(_STRIP_HEIGHT) - high)
+        name = self._policy_name.sizeHint().width() + self.theme.px(6)
+        beside = self._as_found.sizeHint().width() if self._as_found.text() else 0
+        left = int(room.left())
+        width = int(room.width()) - name - (beside + self.theme.px(12) if beside else 0)
+        self._policy_name.setGeometry(left, top, name, high)
+        self.policy.setGeometry(left + name, top, width, high)
+        self._as_found.setGeometry(int(room.right()) - beside, top, beside, high)
 
     def paint_picture(self, painter: QPainter) -> None:
         if self._assessment is None:
@@ -97,7 +138,7 @@ class HeightCard(DrawingCard):
     def _picture_room(self) -> QRectF:
         room = self.room()
         box = min(box.height() for box in self.boxes.values())  # a refusal may lie over it
-        strip = self.theme.px(50)
+        strip = self.theme.px(_STRIP_HEIGHT + _POLICY_HEIGHT + 4)
         side = self.theme.px(64)
         return room.adjusted(side, box + 2, -side, -strip - 10)
 

@@ -56,7 +56,10 @@ def square_words(found: SquaringAssessment, show: Preferred) -> str:
         spread = turn.judgement.expanded_uncertainty
         within = f" ± {spread:.2f}" if spread is not None else ""
         allowed = f"; ± {turn.tolerance:g}° allowed" if turn.tolerance is not None else ""
-        return f"{found.verdict.value}: {abs(turn.value):.2f}{within}° to the {way}{allowed}"
+        size = f"{abs(turn.value):.2f}{within}° to the {way}"
+        if found.disagree:
+            return f"{found.verdict.value}, pairs disagree: {size.replace(' to the', '')}"
+        return f"{found.verdict.value}: {size}{allowed}"
     pair = found.leading_pair
     if pair is None or pair.difference is None:
         return "not measured yet"
@@ -66,20 +69,27 @@ def square_words(found: SquaringAssessment, show: Preferred) -> str:
 
 
 def in_line_words(found: InLineAssessment, show: Preferred) -> str:
-    """The verdict on the legs' plane in words."""
+    """The verdict on the legs' plane in words; what is missing where there is none."""
     geometry, judged = found.geometry, found.judged
     if geometry is None:
-        return "not measured yet"
-    if geometry.convergence_deg is not None:
-        way = "wider" if geometry.convergence_deg > 0 else "narrower"
-        what = f"{abs(geometry.convergence_deg):.2f}° {way} going down"
+        return found.notices[-1].text if found.notices else "not measured yet"
+    if found.is_convergence:
+        way = "wider" if (geometry.convergence_deg or 0.0) > 0 else "narrower"
+        what = f"convergence {abs(geometry.convergence_deg or 0.0):.2f}°, {way} going down"
     elif geometry.twist_deg is not None:
         way = "left" if geometry.twist_deg > 0 else "right"
-        what = f"top bracket turned {abs(geometry.twist_deg):.2f}° to the {way}"
+        what = f"twist {abs(geometry.twist_deg):.2f}°, top bracket turned to the {way}"
     else:
         what = f"skew {abs(geometry.skew_deg or 0.0):.2f}°"
-    spread = judged.judgement.expanded_uncertainty if judged else None
-    return f"{found.verdict.value}: {what}" + (f", ± {spread:.2g}" if spread else "")
+    if judged is None:
+        why = f". {found.notices[-1].text}" if found.notices else ""
+        return f"{what}{why}"
+    spread = judged.judgement.expanded_uncertainty
+    if spread is None:
+        return f"{found.verdict.value}: {what}"
+    if found.is_held_to_length:
+        return f"{found.verdict.value}: {what}; read to ± {show.show_length(spread, fine=1)}"
+    return f"{found.verdict.value}: {what}, ± {spread:.2f}°"
 
 
 def _with_uncertainty(found: Judged, show: Preferred) -> str:

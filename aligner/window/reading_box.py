@@ -83,6 +83,7 @@ class ReadingBox(QFrame):
         self._name = name
         self._cells: list[ReadingCell] = []
         self._fewest = cells
+        self._trouble = ""
         self._mean = label("", "value")
         self._where = label(name, "small")
         self._refusal = label("", "small", wraps=True, tone="attention")
@@ -146,9 +147,26 @@ class ReadingBox(QFrame):
         for cell in self._cells[len(readings) :]:
             self._fill(cell, "")
 
+    def say_trouble(self, text: str) -> None:
+        """Say at the box why its readings cannot be right; "" where they can."""
+        if text != self._trouble:
+            self._trouble = text
+            self._mark_refusals()
+
+    @property
+    def trouble(self) -> str:
+        """What is said at the box: a refusal of what was typed, or why it cannot be right."""
+        return self._refusal.text() if not self._refusal.isHidden() else ""
+
+    def forget_typing(self) -> None:
+        """Empty every cell: what was typed was meant for another job."""
+        for cell in self._cells:
+            self._fill(cell, "")
+        self._mark_refusals()
+
     def go_to_first_empty(self) -> None:
         """Put the keyboard in the first cell without a reading, or in the first."""
-        empty = (cell for cell in self._cells if not cell.text().strip())
+        empty = (c for c in self._cells if not c.isHidden() and not c.text().strip())
         next(empty, self._cells[0]).setFocus(Qt.FocusReason.TabFocusReason)
 
     def event(self, event: QEvent) -> bool:
@@ -211,10 +229,11 @@ class ReadingBox(QFrame):
         refusals = []
         for cell in self._cells:
             refusal = self._refusal_of(cell)
+            refusal = refusal or (self._trouble if cell.text().strip() else "")
             set_tone(cell, "refused", "true" if refusal else "false")
             cell.setAccessibleDescription(refusal)
             refusals.append(refusal)
-        first = next((refusal for refusal in refusals if refusal), "")
+        first = next((refusal for refusal in refusals if refusal), self._trouble)
         self._refusal.setText(first[:1].upper() + first[1:])
         self._refusal.setVisible(bool(first))
         self.resized.emit()
