@@ -18,6 +18,7 @@ from aligner.assessment.readings import (
     gravest,
     judged,
     mean_of,
+    other_gauges,
     odd_reading,
 )
 from aligner.errors import AlignerError
@@ -154,9 +155,7 @@ def oil_advice(job: Job, oil: OilAssessment) -> Advice | None:
     ]
     if oil.difference is not None and oil.terms is not None:
         candidates.append((oil.difference, oil.terms.terms))
-    others = [
-        gauge.described(name) for name, gauge in job.gauges.items() if name != job.build.gauge
-    ]
+    others = [gauge for gauge in other_gauges(job) if gauge.name != job.build.gauge]
     for found, terms in candidates:
         if found.verdict is Verdict.UNSETTLED and found.tolerance is not None:
             try:

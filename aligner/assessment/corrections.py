@@ -60,7 +60,7 @@ _BARS_HOW = (
 )
 _SPREAD_HOW = "Measure over the outsides of both tubes at two heights, with the same gauge."
 _NO_TWIST_SEEN = (
-    "Every reading is within its limit, but widths cannot tell a twist: lay a plate or two bars "
+    "The widths are within their limit, but they cannot tell a twist: lay a plate or two bars "
     "across the tubes as well."
 )
 _LEG_DROPS = "hold the leg as its clamps come slack: it drops."
@@ -80,10 +80,6 @@ def next_correction(
         return _of_squaring(job, squaring, show)
     if asks_for_in_line(job) and in_line.verdict is not Verdict.WITHIN:
         return _of_in_line(job, in_line, show)
-    if asks_for_in_line(job) and not in_line.tells_twist:
-        return Correction(
-            Subject.NOTHING, "Nothing left to correct by widths; check for a twist.", _NO_TWIST_SEEN
-        )
     return Correction(
         Subject.NOTHING,
         "Nothing left to correct.",
@@ -217,6 +213,8 @@ def _of_in_line(job: Job, found: InLineAssessment, show: Preferred) -> Correctio
         return Correction(
             subject, "Check that the legs are in line.", _in_line_how(job.align.in_line)
         )
+    if found.verdict is Verdict.UNSETTLED and found.judged.verdict is Verdict.WITHIN:
+        return Correction(subject, "The legs are parallel; now check for a twist.", _NO_TWIST_SEEN)
     if found.verdict is Verdict.UNSETTLED:
         what = "parallel" if found.is_convergence else "in line"
         return _unsettled(

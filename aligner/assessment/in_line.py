@@ -106,10 +106,12 @@ def assess_in_line(job: Job) -> InLineAssessment:
     """
     found = _assess_readings(job, job.align.in_line)
     beside = _read_beside(job)
-    if beside is None or found.geometry is None:
-        return found
-    other = _assess_readings(job, beside)
-    return found if other.geometry is None else _together(found, other)
+    if beside is not None and found.geometry is not None:
+        other = _assess_readings(job, beside)
+        found = found if other.geometry is None else _together(found, other)
+    if found.verdict is Verdict.WITHIN and not found.tells_twist:
+        return replace(found, verdict=Verdict.UNSETTLED)  # widths alone would pass any twist
+    return found
 
 
 def _read_beside(job: Job) -> InLineReadings | None:

@@ -244,9 +244,9 @@ def test_widths_alone_never_call_the_legs_true(qtbot, window, card):
     choose(qtbot, card.method, METHODS["spread"])
     type_walking(qtbot, window, *["238"] * 6, "300")
 
-    assert window.open_job.assessment.in_line.verdict.value == "within"
-    assert window.sentence.text() == "Nothing left to correct by widths; check for a twist."
-    assert "widths cannot tell a twist" in window.detail.text()
+    assert window.open_job.assessment.in_line.verdict.value == "unsettled"
+    assert window.sentence.text() == "The legs are parallel; now check for a twist."
+    assert "they cannot tell a twist" in window.detail.text()
 
 
 def test_widths_that_are_out_are_not_forgotten_when_the_plate_is_within(qtbot, window, card):
