@@ -105,7 +105,7 @@ def _steering(found: SteeringAssessment) -> Fields:
 
 
 def _step(standing: StepStanding) -> Fields:
-    step = standing.step
+    step, tool = standing.step, standing.tool
     return {
         "step": standing.number,
         "kind": step.kind,
@@ -116,8 +116,8 @@ def _step(standing: StepStanding) -> Fields:
         "target_nm": _number(step.target_nm),
         "low_nm": _number(step.low_nm),
         "high_nm": _number(step.high_nm),
-        "wrench": None,
-        "setting_nm": None,
+        "wrench": (tool.words or None) if tool else None,
+        "setting_nm": _number(tool.setting_nm if tool else None),
         "reason": step.reason,
     }
 

@@ -15,7 +15,6 @@ from aligner.assessment.protrusion import ProtrusionAssessment
 from aligner.assessment.readings import Judged
 from aligner.assessment.squaring import SquaringAssessment
 from aligner.assessment.steering import SteeringAssessment
-from aligner.job import BarReadings, PlateReadings
 from aligner.sheet.quantities import Angle
 from aligner.units.preferred import Preferred
 
@@ -82,7 +81,7 @@ def _in_line(assessment: Assessment, show: Preferred) -> str:
         return f"{found.verdict.value}: not measured"
     parts: list[str] = []
     if judged is not None and isinstance(assessment.job.sheet.in_line.tolerance, Angle):
-        by_turn = isinstance(assessment.job.align.in_line, PlateReadings | BarReadings)
+        by_turn = not found.is_convergence
         what = "top bracket turned " if by_turn else "tubes converge "
         parts.append(_angle_with_uncertainty(judged, what, left_right=by_turn))
     elif judged is not None:

@@ -1,6 +1,6 @@
 """What differs between two versions of a job or a sheet, in words, field by field.
 
-The trap: "the copy is newer" helps nobody to choose. What helps is "align.protrusion.left:
+The trap: "the copy is newer" helps nobody to choose. What helps is "align, protrusion, left:
 2 readings more".
 """
 
@@ -10,7 +10,6 @@ from typing import Any
 
 from aligner.job import Job
 from aligner.sheet import Sheet
-from aligner.storage.refusal import written_path
 
 Path = tuple[int | str, ...]
 
@@ -30,7 +29,8 @@ _ENTRIES = {
 def changes(before: Job | Sheet, after: Job | Sheet) -> tuple[str, ...]:
     """The fields of `after` that are not as in `before`, one sentence each; () if none.
 
-    A path that ends in a number is a place in a list, counted from nought.
+    A place in a list is said by the entry's name ("sheet, fasteners, left cap, bolts"), or by its
+    number from one.
     """
     return tuple(_changes((), _fields(before), _fields(after)))
 
@@ -51,7 +51,7 @@ def _changes(path: Path, before: object, after: object) -> list[str]:
         ]
     if isinstance(before or after, list):
         return _list_changes(path, _entries(before), _entries(after))
-    return [f"{written_path(path)}: {_change(before, after)}"]
+    return [f"{_where(path)}: {_change(before, after)}"]
 
 
 def _entries(found: object) -> list[Any]:
@@ -63,17 +63,36 @@ def _list_changes(path: Path, before: list[Any], after: list[Any]) -> list[str]:
     sentences = [
         sentence
         for place in range(both)
-        for sentence in _changes((*path, place), before[place], after[place])
+        for sentence in _changes(
+            (*path, _name_of(before[place], after[place]) or place), before[place], after[place]
+        )
     ]
     more = len(after) - len(before)
     if more:
         one, several = _entry(path, before or after)
         count = abs(more)
         sentences.append(
-            f"{written_path(path)}: {count} {one if count == 1 else several} "
+            f"{_where(path)}: {count} {one if count == 1 else several} "
             f"{'more' if more > 0 else 'fewer'}"
         )
     return sentences
+
+
+def _name_of(before: object, after: object) -> str:
+    """The name that an entry had and has; "" if it has none or another now."""
+    if not isinstance(before, dict) or not isinstance(after, dict):
+        return ""
+    name = before.get("name")
+    return _shortened(name) if isinstance(name, str) and name == after.get("name") else ""
+
+
+def _where(path: Path) -> str:
+    parts = (f"no. {part + 1}" if isinstance(part, int) else _spaced(part) for part in path)
+    return ", ".join(parts)
+
+
+def _spaced(name: str) -> str:
+    return _shortened(name.replace("_", " "))
 
 
 def _entry(path: Path, entries: list[Any]) -> tuple[str, str]:
@@ -96,5 +115,9 @@ def _shown(value: object) -> str:
         return "filled in"
     if isinstance(value, bool):
         return "yes" if value else "no"
-    text = " ".join(str(value).split())
-    return f"“{text if len(text) <= _LONGEST_SHOWN else text[: _LONGEST_SHOWN - 1] + '…'}”"
+    return f"“{_shortened(str(value))}”"
+
+
+def _shortened(text: str) -> str:
+    line = " ".join(text.split())
+    return line if len(line) <= _LONGEST_SHOWN else line[: _LONGEST_SHOWN - 1] + "…"

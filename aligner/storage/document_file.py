@@ -16,6 +16,7 @@ from aligner.storage.documents import (
     LARGEST_BYTES,
     Document,
     as_bytes,
+    document_and_newer,
     document_from,
     kind_of,
 )
@@ -23,6 +24,7 @@ from aligner.storage.failure import SaveFailed
 from aligner.storage.files import Agreement, read_whole, write_whole
 from aligner.storage.places import ending_of, free_path
 from aligner.storage.refusal import UnusableDocument
+from aligner.storage.unknown_fields import Newer
 
 
 class ChangedOnDisk(SaveFailed):
@@ -54,12 +56,14 @@ class DocumentFile:
         size_bytes: its length.
         modified_ns: when it was last modified, in nanoseconds, as the drive says.
         digest: of its content.
+        newer: what a newer minor version wrote in it; it is kept on saving.
     """
 
     path: Path
     size_bytes: int
     modified_ns: int
     digest: str
+    newer: Newer | None = None
 
     def is_as_it_was(self) -> bool:
         """Whether the same content stands there now; only read where size or time differ.
@@ -98,7 +102,12 @@ def load_sheet(path: Path) -> tuple[Sheet, DocumentFile]:
 
 
 def save_job(
-    job: Job, path: Path, last: DocumentFile | None = None, *, over_changes: bool = False
+    job: Job,
+    path: Path,
+    last: DocumentFile | None = None,
+    *,
+    over_changes: bool = False,
+    newer: Newer | None = None,
 ) -> DocumentFile:
     """Write a job to its file; what stood there is kept as "NAME.previous".
 
@@ -108,22 +117,25 @@ def save_job(
         last: the file as it was last read or written; `None` for a file new to this job. A job
             that stands there is then replaced, anything else is left alone.
         over_changes: replace whatever stands there, after the person chose so.
+        newer: what a newer minor version wrote in the file the job comes from.
 
     Raises:
         ChangedOnDisk: the file is not as it was last read or written.
         SaveFailed: in words; the old file is whole.
     """
-    return _saved(job, path, last, over_changes)
+    return _saved(job, path, last, over_changes, newer)
 
 
 def save_sheet(
     sheet: Sheet, path: Path, last: DocumentFile | None = None, *, over_changes: bool = False
 ) -> DocumentFile:
     """Write a sheet to its file, as `save_job` does a job."""
-    return _saved(sheet, path, last, over_changes)
+    return _saved(sheet, path, last, over_changes, None)
 
 
-def keep_both(document: Document, path: Path, at: datetime) -> DocumentFile:
+def keep_both(
+    document: Document, path: Path, at: datetime, newer: Newer | None = None
+) -> DocumentFile:
     """Write a document beside its file, which another program changed.
 
     Args:
@@ -131,6 +143,7 @@ def keep_both(document: Document, path: Path, at: datetime) -> DocumentFile:
         path: of the file that stays as it is.
         at: the time now, as the person's clock shows it; it becomes part of the name:
             "NAME (kept 2026-11-25 14.02).job.json".
+        newer: what a newer minor version wrote in the file the document comes from.
 
     Raises:
         SaveFailed: in words.
@@ -138,7 +151,7 @@ def keep_both(document: Document, path: Path, at: datetime) -> DocumentFile:
     ending = ending_of(path)
     stem = path.name.removesuffix(ending)
     beside = path.with_name(f"{stem} (kept {at:%Y-%m-%d %H.%M}){ending}")
-    return _saved(document, free_path(beside), None, over_changes=False)
+    return _saved(document, free_path(beside), None, over_changes=False, newer=newer)
 
 
 def _loaded(path: Path, model: type[Document]) -> tuple[Document, DocumentFile]:
@@ -147,20 +160,25 @@ def _loaded(path: Path, model: type[Document]) -> tuple[Document, DocumentFile]:
     except (OSError, ValueError):
         modified_ns = 0  # reading says in words what is wrong
     content = read_whole(path, LARGEST_BYTES)
-    document = document_from(content, model)
-    return document, DocumentFile(path, len(content), modified_ns, digest(content))
+    document, newer = document_and_newer(content, model)
+    return document, DocumentFile(path, len(content), modified_ns, digest(content), newer)
 
 
 def _saved(
-    document: Document, path: Path, last: DocumentFile | None, over_changes: bool
+    document: Document,
+    path: Path,
+    last: DocumentFile | None,
+    over_changes: bool,
+    newer: Newer | None,
 ) -> DocumentFile:
-    content = as_bytes(document)
+    newer = newer or (last.newer if last else None)
+    content = as_bytes(document, newer)
     _check_reads_back(content, document, path)
     agree: Agreement | None = None
     if not over_changes:
         agree = _is_as_last_seen(path, last) if last else _is_ours(path, type(document))
     modified_ns = write_whole(path, content, keep_previous=True, agree=agree)
-    return DocumentFile(path, len(content), modified_ns, digest(content))
+    return DocumentFile(path, len(content), modified_ns, digest(content), newer)
 
 
 def _check_reads_back(content: bytes, document: Document, path: Path) -> None:

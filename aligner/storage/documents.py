@@ -2,6 +2,7 @@
 
 The trap: a newer version's document read as if it were ours loses, at the next save, every
 field we do not know. So it is refused, and can be opened to read only, with what was left out.
+One of a newer minor version only has fields more: they are kept apart and saved again.
 """
 
 from __future__ import annotations
@@ -15,8 +16,17 @@ from pydantic import ValidationError
 from aligner.job import Job
 from aligner.sheet import Sheet
 from aligner.storage.json_text import parsed_text, text_of
-from aligner.storage.migration import STEPS, VERSION, Fields, Step, migrated, oldest_version
+from aligner.storage.migration import (
+    MINOR,
+    STEPS,
+    VERSION,
+    Fields,
+    Step,
+    migrated,
+    oldest_version,
+)
 from aligner.storage.refusal import UnusableDocument, field_path, refusal
+from aligner.storage.unknown_fields import Newer, with_unknown, without_unknown
 
 LARGEST_BYTES = 20_000_000
 
@@ -79,25 +89,46 @@ def document_from(
         model: `Job` or `Sheet`.
         steps: those that bring older versions up to the present one.
     """
+    return document_and_newer(content, model, steps)[0]
+
+
+def document_and_newer(
+    content: bytes, model: type[Document], steps: tuple[Step, ...] = STEPS
+) -> tuple[Document, Newer | None]:
+    """The same, with what a newer minor version wrote beside what this one knows."""
     kind = kind_of(model)
     if len(content) > LARGEST_BYTES:
         raise UnusableDocument("", "the file is too large", f"a {kind} is far smaller than 20 MB")
     text = text_of(content)
     fields = _checked_head(parsed_text(text), kind, oldest_version(steps))
-    if fields["version"] == VERSION:
-        return _validated(model, text, fields)
-    up_to_date = migrated(fields, kind, steps)
-    return _validated(model, json.dumps(up_to_date), up_to_date)
+    minor = _minor(fields)
+    if minor is not None:
+        fields = {name: value for name, value in fields.items() if name != "minor"}
+    if fields["version"] != VERSION:
+        fields = migrated(fields, kind, steps)
+    elif minor is None:
+        return _validated(model, text, fields), None
+    elif minor > MINOR:
+        known, unknown = without_unknown(fields, model)
+        return _validated(model, json.dumps(known), known), Newer(minor, unknown)
+    return _validated(model, json.dumps(fields), fields), None
 
 
-def as_bytes(document: Job | Sheet) -> bytes:
+def as_bytes(document: Job | Sheet, newer: Newer | None = None) -> bytes:
     """A document as it is written to disk: UTF-8, indented, what it is in the first lines.
 
     Defaults are written out, so that it reads the same in ten years. Half a character, which
     UTF-8 cannot hold, is written as a question mark.
+
+    Args:
+        document: to be written.
+        newer: what a newer minor version wrote beside it, and is to be kept.
     """
     fields = document.model_dump(mode="json", exclude_none=True)
-    head = {"document": document.document, "version": document.version}
+    minor = MINOR
+    if newer is not None:
+        fields, minor = with_unknown(fields, newer.unknown), newer.minor
+    head = {"document": document.document, "version": document.version, "minor": minor}
     text = json.dumps({**head, **fields}, ensure_ascii=False, indent=1)
     return text.encode(errors="replace") + b"\n"
 
@@ -153,9 +184,20 @@ def _checked_head(parsed: object, kind: str, oldest: int) -> Fields:
     return parsed
 
 
+def _minor(fields: Fields) -> int | None:
+    """The minor version a document says it is of; `None` where it does not."""
+    minor = fields.get("minor")
+    if minor is None and "minor" not in fields:
+        return None
+    if not isinstance(minor, int) or isinstance(minor, bool) or minor < 0:
+        raise UnusableDocument("minor", "this is not a version", f'write "minor": {MINOR}')
+    return minor
+
+
 def _to_read(newer: NewerDocument, model: type[Document]) -> ToRead[Document]:
     fields = json.loads(json.dumps(newer.fields))
     fields["version"] = VERSION
+    fields.pop("minor", None)
     if isinstance(fields.get("sheet"), dict) and "version" in fields["sheet"]:
         fields["sheet"]["version"] = VERSION
     left_out: list[str] = []

@@ -4,6 +4,9 @@ The trap: a change to the models makes every document already on people's disks 
 So each new version comes with one step here and a sample of the old one in
 tests/storage/samples/, and both stay for good. A job holds a copy of its sheet, so the step
 for sheets is also taken inside jobs.
+
+A change that only adds fields with defaults is a minor version: no step, an older program
+goes on working on the document and keeps the fields that it does not know.
 """
 
 from __future__ import annotations
@@ -17,6 +20,9 @@ Change = Callable[[Fields], Fields]
 
 #: The version this program writes.
 VERSION = 1
+#: Raised by one with every release that only adds fields; 0 where a document does not say.
+#: 1: wrenches, strip, inspect, build.
+MINOR = 1
 
 
 def _as_it_is(fields: Fields) -> Fields:

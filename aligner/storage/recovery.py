@@ -12,6 +12,8 @@ from __future__ import annotations
 
 import contextlib
 import json
+import os
+import time
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from enum import StrEnum
@@ -20,11 +22,14 @@ from pathlib import Path
 from aligner.job import Job
 from aligner.storage.changes import changes
 from aligner.storage.document_file import DocumentFile, digest, load_job
-from aligner.storage.documents import LARGEST_BYTES, NewerDocument, job_from
+from aligner.storage.documents import LARGEST_BYTES, NewerDocument, document_and_newer
 from aligner.storage.failure import save_failed
 from aligner.storage.files import read_whole, write_whole
 from aligner.storage.process import Worker, this_worker
 from aligner.storage.refusal import UnusableDocument
+
+LEFT_BEHIND_AFTER_S = 600.0
+_UNFINISHED_AFTER_S = 24 * 3600.0
 
 _ENDING = ".recovery"
 
@@ -51,6 +56,7 @@ class RecoveryCopy:
         worker: the program that made it; `None` where the copy does not say.
         content: the job as it would have been saved.
         is_whole: whether the copy is as it was written; of a damaged one take what can be read.
+        renewed_s: when its program last said that it still runs, in seconds since 1970.
     """
 
     path: Path
@@ -60,13 +66,26 @@ class RecoveryCopy:
     worker: Worker | None
     content: bytes
     is_whole: bool = True
+    renewed_s: float = 0.0
 
-    def may_be_open_still(self) -> bool:
+    def may_be_open_still(self, now_s: float | None = None) -> bool:
         """Whether the program that made it may be running, and the copy then is not for us.
 
-        After the computer was started anew, another program may have its process number.
+        After the computer was started anew, another program may have its process number; so
+        one that has not renewed its copy for long counts as gone.
         """
-        return self.worker is not None and not self.worker.is_surely_gone()
+        if self.worker is None or self.worker.is_surely_gone():
+            return False
+        silent_s = (time.time() if now_s is None else now_s) - self.renewed_s
+        return silent_s < LEFT_BEHIND_AFTER_S
+
+    @property
+    def file(self) -> DocumentFile | None:
+        """The original as it was then: a save over what it became since is refused."""
+        if self.original is None:
+            return None
+        newer = document_and_newer(self.content, Job)[1]
+        return DocumentFile(self.original, -1, -1, self.original_digest, newer)
 
 
 @dataclass(frozen=True)
@@ -125,6 +144,23 @@ def keep_recovery_copy(
     return path
 
 
+def renew_recovery_copy(path: Path) -> None:
+    """Say that the program that made the copy still runs; where that fails, nothing is lost."""
+    with contextlib.suppress(OSError):
+        os.utime(path)
+
+
+def adopt_recovery_copy(copy: RecoveryCopy, name: str) -> Path | None:
+    """Make a copy left behind one's own under a new name; `None` where another was first."""
+    path = copy.path.with_name(f"{name}{_ENDING}")
+    try:
+        copy.path.rename(path)
+    except OSError:
+        return None
+    renew_recovery_copy(path)
+    return path
+
+
 def remove_recovery_copy(path: Path) -> None:
     """Take a copy away: after a save, or when the person chose to drop it."""
     with contextlib.suppress(OSError):
@@ -132,12 +168,21 @@ def remove_recovery_copy(path: Path) -> None:
 
 
 def recovery_copies(folder: Path) -> tuple[RecoveryCopy, ...]:
-    """The copies in the recovery folder, newest first; a damaged one among them never fails."""
+    """The copies in the recovery folder, newest first; a damaged one among them never fails.
+
+    What a copy begun more than a day ago left unfinished is taken away.
+    """
     found: list[RecoveryCopy] = []
     try:
-        paths = sorted(path for path in folder.iterdir() if path.name.endswith(_ENDING))
+        entries = sorted(folder.iterdir())
     except OSError:
         return ()
+    paths = [path for path in entries if path.name.endswith(_ENDING)]
+    for path in entries:
+        with contextlib.suppress(OSError):
+            is_left_over = path.name.endswith(".part") and path.name.startswith(".")
+            if is_left_over and path.stat().st_mtime < time.time() - _UNFINISHED_AFTER_S:
+                path.unlink()
     for path in paths:
         with contextlib.suppress(UnusableDocument, OSError):
             found.append(_read(path, read_whole(path, 2 * LARGEST_BYTES)))
@@ -147,7 +192,7 @@ def recovery_copies(folder: Path) -> tuple[RecoveryCopy, ...]:
 def found_in(copy: RecoveryCopy) -> Found:
     """What a copy holds and how it differs from its original as it is now."""
     try:
-        job = job_from(copy.content)
+        job, _ = document_and_newer(copy.content, Job)
     except UnusableDocument as error:
         return Found(None, _original(copy)[0], (), str(error))
     state, original = _original(copy)
@@ -170,6 +215,7 @@ def _original(copy: RecoveryCopy) -> tuple[Original, Job | None]:
 
 def _read(path: Path, whole: bytes) -> RecoveryCopy:
     line, _, content = whole.partition(b"\n")
+    renewed_s = path.stat().st_mtime
     try:
         facts = json.loads(line)
         original = Path(facts["original"]) if facts["original"] else None
@@ -183,7 +229,8 @@ def _read(path: Path, whole: bytes) -> RecoveryCopy:
             worker,
             content,
             facts["digest"] == digest(content),
+            renewed_s,
         )
     except (ValueError, TypeError, LookupError, RecursionError, OverflowError):
-        at = datetime.fromtimestamp(path.stat().st_mtime, UTC)
+        at = datetime.fromtimestamp(renewed_s, UTC)
         return RecoveryCopy(path, None, "", at, None, content or whole, is_whole=False)

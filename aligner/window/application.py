@@ -5,11 +5,12 @@ from __future__ import annotations
 import sys
 from pathlib import Path
 
-from PySide6.QtCore import QSettings
+from PySide6.QtCore import QSettings, QTimer
 from PySide6.QtWidgets import QApplication
 
 from aligner.data_files import demo as demo_document
 from aligner.drawing.theme import Appearance, scale_to_fit, theme_for
+from aligner.storage.places import recovery_folder
 from aligner.window.main_window import MainWindow
 
 
@@ -30,7 +31,7 @@ def run_window(path: Path | None, *, demo: bool = False) -> int:
         scale_to_fit(screen.width(), screen.height()),
     )
     application.setPalette(theme.qt_palette())
-    window = MainWindow(theme, settings=settings)
+    window = MainWindow(theme, settings=settings, recovery=recovery_folder())
     geometry = settings.value("geometry")
     if geometry is not None:
         window.restoreGeometry(geometry)
@@ -39,6 +40,7 @@ def run_window(path: Path | None, *, demo: bool = False) -> int:
     elif demo:
         open_demo(window)
     window.show()
+    QTimer.singleShot(0, window.offer_recovery)  # the window is painted first
     return application.exec()
 
 

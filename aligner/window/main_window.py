@@ -7,10 +7,9 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtCore import QSettings
+from PySide6.QtCore import QEvent, QSettings, Qt
 from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence
 from PySide6.QtWidgets import (
-    QFileDialog,
     QHBoxLayout,
     QMainWindow,
     QMenu,
@@ -21,19 +20,22 @@ from PySide6.QtWidgets import (
 
 from aligner.assessment import Stage
 from aligner.drawing.theme import EDGE, HEIGHT, WIDTH, Theme
-from aligner.errors import AlignerError
 from aligner.job import Job
 from aligner.job.stamps import now_here
 from aligner.units.preferred import Preferred
+from aligner.window.autosave import Autosave
+from aligner.window.background import Background
+from aligner.window.document_watch import DocumentWatch
+from aligner.window.file_menu import FileMenu
+from aligner.window.filing import Filing
 from aligner.window.labels import Caution, label
 from aligner.window.open_job import OpenJob
+from aligner.window.printing import Printing
 from aligner.window.question_bar import QuestionBar
+from aligner.window.recent import RecentFiles
 from aligner.window.stage_list import StageList
 from aligner.window.stage_page import Setting, make_page
 from aligner.window.style_sheet import style_sheet
-
-_FILTER = "Jobs (*.job.json *.json)"
-_RECENT = 8
 
 
 class MainWindow(QMainWindow):
@@ -46,13 +48,25 @@ class MainWindow(QMainWindow):
         *,
         now: Callable[[], datetime] = now_here,
         settings: QSettings | None = None,
+        recovery: Path | None = None,
     ) -> None:
+        """Make the window.
+
+        Args:
+            theme: colours and sizes.
+            show: the units a person prefers.
+            now: the time, with the offset from UTC.
+            settings: what is remembered from one start to the next; nothing if left out.
+            recovery: the folder for copies of unsaved edits; none are made if left out.
+        """
         super().__init__()
-        self.open_job = OpenJob(parent=self)
+        self.open_job = OpenJob(parent=self, now=now)
         self._settings = settings
         self._current = Stage.ALIGN
         self._closing_agreed = False
-        self._setting = Setting(self.open_job, theme, show or Preferred(), now, self.go_to)
+        self._setting = Setting(
+            self.open_job, theme, show or Preferred(), now, self.go_to, self.save
+        )
         self._pages: dict[Stage, Any] = {}  # each a widget and a StagePage
         self.stages = StageList(theme, tuple(Stage))
         self.sentence = label("", "sentence", wraps=True)
@@ -60,6 +74,16 @@ class MainWindow(QMainWindow):
         self.caution = Caution()
         self.question = QuestionBar()
         self._stack = QStackedWidget()
+        self._background = Background(self)
+        self._watch = DocumentWatch(self._background, self)
+        self._recent = RecentFiles(settings)
+        self.filing = Filing(
+            self.open_job, self.question, self._watch, self._recent, now, window=self
+        )
+        self._autosave: Autosave | None = None
+        self._recovery = recovery
+        if recovery is not None:
+            self._keep_recovery_copies(recovery, now)
         self._lay_out()
         self._fill_menus()
         self.setStyleSheet(style_sheet(theme))
@@ -70,33 +94,33 @@ class MainWindow(QMainWindow):
 
     def open_path(self, path: Path) -> None:
         """Open a job's file; what is wrong with it is said in the window."""
-        try:
-            self.open_job.load(path)
-        except AlignerError as error:
-            self.question.say(f"{path.name} was not opened. {_sentence(error)}")
-            return
-        self._remember(path)
-        self.go_to(Stage.ALIGN)
+        self.filing.open_path(path)
 
     def show_job(self, job: Job) -> None:
         """Open a job that is in no file yet."""
-        self.open_job.start(job)
-        self.go_to(Stage.ALIGN)
+        self.filing.start(job)
 
     def save(self) -> bool:
         """Save to the job's file, asking for one where it has none; whether it is saved now."""
-        if self.open_job.path is None:
-            return self.save_as()
-        return self._save_to(self.open_job.path)
+        return self.filing.save()
 
     def save_as(self) -> bool:
         """Save to a file that the person names."""
-        name, _ = QFileDialog.getSaveFileName(self, "Save the job as", "", _FILTER)
-        return bool(name) and self._save_to(Path(name))
+        return self.filing.save_as()
 
     def save_to(self, path: Path) -> bool:
         """Save to a file, which becomes the job's own."""
-        return self._save_to(path)
+        return self.filing.save_to(path)
+
+    def offer_recovery(self) -> None:
+        """Offer what windows that were killed left unsaved, one copy after the other."""
+        if self.question.text:  # one question at a time
+            once = Qt.ConnectionType.SingleShotConnection
+            self.question.answered.connect(self.offer_recovery, once)
+        elif self._recovery is not None and self._autosave is not None:
+            from aligner.window.recovery_offer import RecoveryOffer  # late: once painted
+
+            RecoveryOffer(self.filing, self._autosave, self.question).offer(self._recovery)
 
     def go_to(self, stage: Stage) -> None:
         """Show a stage and put the keyboard where it begins."""
@@ -140,6 +164,19 @@ class MainWindow(QMainWindow):
         self.open_job.look_changed.connect(self._say)
         self.open_job.kept_changed.connect(self._say_kept)
         self.stages.chosen.connect(lambda name: self.go_to(Stage(name)))
+        self.filing.opened.connect(lambda: self.go_to(Stage.ALIGN))
+
+    def _keep_recovery_copies(self, folder: Path, now: Callable[[], datetime]) -> None:
+        autosave = Autosave(self.open_job, self._background, now, folder, self)
+        self._watch.copy = lambda: autosave.copy
+        autosave.failed.connect(
+            lambda words: self.question.ask(
+                f"No recovery copy can be written; save the job now and then. {words}.",
+                [("Understood", lambda: None)],
+                takes_keyboard=False,
+            )
+        )
+        self._autosave = autosave
 
     def _refresh(self) -> None:
         job, assessment = self.open_job.job, self.open_job.assessment
@@ -159,30 +196,35 @@ class MainWindow(QMainWindow):
         path = self.open_job.path
         if self.open_job.has_unsaved_edits:
             words = "edits not saved"
+        elif self.open_job.only_read:
+            words = "open to read"
         else:
             words = f"saved in {path.name}" if path else "not saved in a file yet"
         self.stages.show_kept(words)
         name = path.name if path else "new job"
-        self.setWindowTitle(f"{name}[*] - Aligner")
+        only_read = " (to read)" if self.open_job.only_read else ""
+        self.setWindowTitle(f"{name}[*]{only_read} - Aligner")
         self.setWindowModified(self.open_job.has_unsaved_edits)
 
     def _fill_menus(self) -> None:
         keys = QKeySequence.StandardKey
         file = self.menuBar().addMenu("&File")
-        self._add(file, "&New job", keys.New, lambda: self._unless_unsaved(self._new))
-        self._add(file, "&Open...", keys.Open, lambda: self._unless_unsaved(self._open))
-        self._recent = file.addMenu("Open &recent")
-        self._recent.aboutToShow.connect(self._fill_recent)
-        self._add(file, "&Save", keys.Save, self.save)
-        self._add(file, "Save &as...", keys.SaveAs, self.save_as)
-        file.addSeparator()
-        self._add(file, "&Close", keys.Quit, self.close)
+        self.printing = Printing(
+            self.open_job,
+            self.filing,
+            self.question,
+            self._setting.show,
+            self._settings,
+            window=self,
+        )
+        self._file_menu = FileMenu(file, self, self.filing, self.printing, self._recent)
         edit = self.menuBar().addMenu("&Edit")
         undo = self.open_job.edits.createUndoAction(self, "Undo")
-        undo.setShortcut(keys.Undo)
+        undo.setShortcuts(keys.Undo)
         redo = self.open_job.edits.createRedoAction(self, "Redo")
-        redo.setShortcut(keys.Redo)
+        redo.setShortcuts(keys.Redo)
         edit.addActions([undo, redo])
+        self._add(edit, "Answer the &question", "F6", self.question.take_keyboard)
         go = self.menuBar().addMenu("&Stage")
         for number, stage in enumerate(Stage, start=1):
             self._add(go, stage.title, f"Alt+{number}", lambda stage=stage: self.go_to(stage))
@@ -199,61 +241,6 @@ class MainWindow(QMainWindow):
         action.triggered.connect(lambda _=False: act())
         menu.addAction(action)
 
-    def _new(self) -> None:
-        self.show_job(Job())
-
-    def _open(self) -> None:
-        name, _ = QFileDialog.getOpenFileName(self, "Open a job", "", _FILTER)
-        if name:
-            self.open_path(Path(name))
-
-    def _save_to(self, path: Path) -> bool:
-        focus = self.focusWidget()
-        if focus is not None:
-            focus.clearFocus()
-        try:
-            self.open_job.save(path)
-        except AlignerError as error:
-            self.question.say(f"The job was not saved; the edits are still here. {error}.")
-            return False
-        self._remember(path)
-        return True
-
-    def _unless_unsaved(self, act: Callable[[], None]) -> None:
-        if not self.open_job.has_unsaved_edits:
-            act()
-            return
-
-        def save_first() -> None:
-            if self.save():
-                act()
-
-        self.question.ask(
-            "There are edits that are not saved.",
-            [("Save first", save_first), ("Discard them", act), ("Stay", lambda: None)],
-        )
-
-    def _remember(self, path: Path) -> None:
-        if self._settings is None:
-            return
-        kept = [name for name in self._recent_names() if name != str(path.resolve())]
-        self._settings.setValue("recent", [str(path.resolve()), *kept][:_RECENT])
-
-    def _recent_names(self) -> list[str]:
-        found = self._settings.value("recent", []) if self._settings else []
-        return [found] if isinstance(found, str) else list(found or [])
-
-    def _fill_recent(self) -> None:
-        self._recent.clear()
-        names = self._recent_names()
-        for name in names:
-            action = self._recent.addAction(Path(name).name)
-            action.triggered.connect(
-                lambda _=False, name=name: self._unless_unsaved(lambda: self.open_path(Path(name)))
-            )
-        if not names:
-            self._recent.addAction("nothing opened yet").setEnabled(False)
-
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if any(url.isLocalFile() for url in event.mimeData().urls()):
             event.acceptProposedAction()
@@ -261,23 +248,27 @@ class MainWindow(QMainWindow):
     def dropEvent(self, event: QDropEvent) -> None:
         files = [url.toLocalFile() for url in event.mimeData().urls() if url.isLocalFile()]
         if files:
-            self._unless_unsaved(lambda: self.open_path(Path(files[0])))
+            self.filing.unless_unsaved(lambda: self.open_path(Path(files[0])))
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.ActivationChange and self.isActiveWindow():
+            self._watch.look()
 
     def closeEvent(self, event: QCloseEvent) -> None:
-        if self._closing_agreed or not self.open_job.has_unsaved_edits:
-            if self._settings is not None:
-                self._settings.setValue("geometry", self.saveGeometry())
-            event.accept()
+        self.filing.keep_what_is_typed()
+        if not (self._closing_agreed or not self.open_job.has_unsaved_edits):
+            event.ignore()
+            self.filing.unless_unsaved(self._close_agreed)
             return
-        event.ignore()
-        self._unless_unsaved(self._close_agreed)
+        if self._settings is not None:
+            self._settings.setValue("geometry", self.saveGeometry())
+        if self._autosave is not None:
+            self._autosave.drop()
+        self.filing.close()
+        self._background.end()
+        event.accept()
 
     def _close_agreed(self) -> None:
         self._closing_agreed = True
         self.close()
-
-
-def _sentence(error: AlignerError) -> str:
-    """A refusal as a sentence; a field's path keeps its own letters."""
-    text = str(error)
-    return (text if error.where else text[:1].upper() + text[1:]) + "."

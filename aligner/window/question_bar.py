@@ -4,17 +4,23 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton
 
 from aligner.window.labels import label
 
-Answer = tuple[str, Callable[[], None]]
+Answer = tuple[str, Callable[[], object]]
 
 
 class QuestionBar(QFrame):
-    """A line with a question and its answers, or with something to be known."""
+    """A line with a question and its answers, or with something to be known.
+
+    Signals:
+        answered: the person answered, or left the question with Escape.
+    """
+
+    answered = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -36,8 +42,15 @@ class QuestionBar(QFrame):
         """What is asked or said; "" when the line is hidden."""
         return self._text.text() if not self.isHidden() else ""
 
-    def ask(self, question: str, answers: Sequence[Answer]) -> None:
-        """Ask; the first answer has the keyboard. Escape leaves everything as it is."""
+    def ask(self, question: str, answers: Sequence[Answer], *, takes_keyboard: bool = True) -> None:
+        """Ask; the first answer has the keyboard. Escape leaves everything as it is.
+
+        Args:
+            question: in a sentence or two.
+            answers: what each says, and what it does.
+            takes_keyboard: not so where the person did nothing to be asked, and may be typing:
+                the next Enter would answer unread.
+        """
         self.leave()
         self._text.setText(question)
         self.setAccessibleName(question)
@@ -47,6 +60,11 @@ class QuestionBar(QFrame):
             self._buttons.append(button)
             self._row.addWidget(button)
         self.show()
+        if takes_keyboard:
+            self.take_keyboard()
+
+    def take_keyboard(self) -> None:
+        """Put the keyboard on the first answer, where there is a question."""
         if self._buttons:
             self._buttons[0].setFocus(Qt.FocusReason.OtherFocusReason)
 
@@ -66,6 +84,7 @@ class QuestionBar(QFrame):
         focus = self.focusWidget()
         if event.key() == Qt.Key.Key_Escape:
             self.leave()
+            self.answered.emit()
         elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and isinstance(
             focus, QPushButton
         ):
@@ -73,6 +92,7 @@ class QuestionBar(QFrame):
         else:
             super().keyPressEvent(event)
 
-    def _answer(self, act: Callable[[], None]) -> None:
+    def _answer(self, act: Callable[[], object]) -> None:
         self.leave()
         act()
+        self.answered.emit()

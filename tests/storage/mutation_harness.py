@@ -19,7 +19,14 @@ from aligner.job import Job
 from aligner.storage.documents import as_bytes, job_from
 from aligner.storage.refusal import UnusableDocument
 
-SAMPLE = Path(__file__).parent / "samples" / "job.version-1.job.json"
+_SAMPLES = Path(__file__).parent / "samples"
+SAMPLE = _SAMPLES / "job.version-1.job.json"
+#: What is damaged: the first version, the present one, one of a newer minor version.
+SAMPLES = (
+    SAMPLE,
+    _SAMPLES / "job.version-1.1.job.json",
+    _SAMPLES / "invented-version-1.99.job.json",
+)
 
 #: Words of the validator or of the language that no person should meet.
 FOREIGN_WORDS = ("Input should", "input should", "Traceback", "pydantic", "object at 0x", "tuple")
@@ -131,10 +138,10 @@ def _places(document: Any) -> list[tuple[Any, Any]]:
 def run(count: int, seed: int) -> Counter[str]:
     """How many of so many mutated documents loaded and were refused, and how many crashed."""
     chance = random.Random(seed)
-    whole = SAMPLE.read_bytes()
+    wholes = [sample.read_bytes() for sample in SAMPLES]
     counted: Counter[str] = Counter(loaded=0, refused=0, crashed=0, unclear=0)
     for number in range(count):
-        content = mutated(whole, chance)
+        content = mutated(wholes[number % len(wholes)], chance)
         try:
             counted[outcome(content)] += 1
         except AssertionError as error:

@@ -14,7 +14,9 @@ from enum import StrEnum
 from functools import cache
 from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_type_hints
 
+from hypothesis import reject
 from hypothesis import strategies as st
+from pydantic import ValidationError
 
 from aligner.job import Job
 from aligner.sheet import Sheet, TorqueSpecification
@@ -105,7 +107,17 @@ def _parts(model: type[Part], leave_out: tuple[str, ...] = ()) -> Strategy:
         if any(getattr(mark, "min_length", 0) for mark in field.metadata):
             strategy = strategy.filter(bool)
         (needed if field.is_required() else optional)[name] = strategy
-    return st.fixed_dictionaries(needed, optional=optional).map(lambda fields: model(**fields))
+    return _consistent(model, st.fixed_dictionaries(needed, optional=optional))
+
+
+@st.composite
+def _consistent(draw: st.DrawFn, model: type[Part], fields: Strategy) -> Part:
+    """A part that its model takes; what contradicts itself (a place named twice) is passed."""
+    drawn = draw(fields)
+    try:
+        return model(**drawn)
+    except ValidationError:
+        reject()
 
 
 def _bounded(metadata: list[Any]) -> Strategy | None:

@@ -39,24 +39,24 @@ CASES: dict[str, tuple[Job, Job, tuple[str, ...]]] = {
     "two readings more": (
         _left("4 mm"),
         _left("4 mm", "4.1 mm", "4.2 mm"),
-        ("align.protrusion.left: 2 readings more",),
+        ("align, protrusion, left: 2 readings more",),
     ),
     "one reading fewer": (
         _left("4 mm", "5 mm"),
         _left("4 mm"),
-        ("align.protrusion.left: 1 reading fewer",),
+        ("align, protrusion, left: 1 reading fewer",),
     ),
     "another reading": (
         _left("4.2 mm"),
         _left("4.3 mm"),
-        ("align.protrusion.left[0]: “4.2 mm” is now “4.3 mm”",),
+        ("align, protrusion, left, no. 1: “4.2 mm” is now “4.3 mm”",),
     ),
     "the first of two taken out": (
         _left("4.2 mm", "4.3 mm"),
         _left("4.3 mm"),
         (
-            "align.protrusion.left[0]: “4.2 mm” is now “4.3 mm”",
-            "align.protrusion.left: 1 reading fewer",
+            "align, protrusion, left, no. 1: “4.2 mm” is now “4.3 mm”",
+            "align, protrusion, left: 1 reading fewer",
         ),
     ),
     "a text": (Job(title="a"), Job(title="b"), ("title: “a” is now “b”",)),
@@ -66,33 +66,33 @@ CASES: dict[str, tuple[Job, Job, tuple[str, ...]]] = {
         Job(note="a\nb " + "c" * 60),
         (f"note: now “a b {'c' * 35}…”",),
     ),
-    "a part filled in": (Job(), _align(in_line=PLATE), ("align.in_line: now filled in",)),
-    "a part taken out": (_align(in_line=PLATE), Job(), ("align.in_line: filled in is gone",)),
+    "a part filled in": (Job(), _align(in_line=PLATE), ("align, in line: now filled in",)),
+    "a part taken out": (_align(in_line=PLATE), Job(), ("align, in line: filled in is gone",)),
     "another method": (
         _align(in_line=PLATE),
         _align(in_line=BarReadings(method="bars")),
         (
-            "align.in_line.method: “plate” is now “bars”",
-            "align.in_line.gap: 1 reading fewer",
-            "align.in_line.face: “front” is gone",
+            "align, in line, method: “plate” is now “bars”",
+            "align, in line, gap: 1 reading fewer",
+            "align, in line, face: “front” is gone",
         ),
     ),
-    "a pair": (Job(), _align(squaring=(SquaringPair(),)), ("align.squaring: 1 pair more",)),
+    "a pair": (Job(), _align(squaring=(SquaringPair(),)), ("align, squaring: 1 pair more",)),
     "a fastener": (
         Job(),
         Job(sheet=Sheet(fasteners=(SMALL,))),
-        ("sheet.fasteners: 1 fastener more",),
+        ("sheet, fasteners: 1 fastener more",),
     ),
     "bolts": (
         Job(sheet=Sheet(fasteners=(SMALL,))),
         Job(sheet=Sheet(fasteners=(SMALL.with_changes(bolts=2),))),
-        ("sheet.fasteners[0].bolts: “1” is now “2”",),
+        ("sheet, fasteners, cap, bolts: “1” is now “2”",),
     ),
     "a tick": (Job(), Job(log=(LogEntry(step="x", at=AT),)), ("log: 1 entry more",)),
     "a check done": (
         Job(prove=Prove(checks=(Check(name="x"),))),
         Job(prove=Prove(checks=(Check(name="x", done=True),))),
-        ("prove.checks[0].done: no is now yes",),
+        ("prove, checks, x, done: no is now yes",),
     ),
 }
 

@@ -26,8 +26,9 @@ def _harness(*arguments: str) -> subprocess.CompletedProcess[str]:
     )
 
 
-def test_twenty_kills_while_saving_lose_and_damage_nothing() -> None:
-    run = _harness("20", "7")
+@pytest.mark.parametrize("way", [(), ("autosave",)], ids=["saving", "autosaving"])
+def test_twenty_kills_lose_and_damage_nothing(way: tuple[str, ...]) -> None:
+    run = _harness("20", "7", *way)
 
     assert run.returncode == 0, run.stdout + run.stderr
     assert "20 kills" in run.stdout

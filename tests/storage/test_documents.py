@@ -48,7 +48,12 @@ def test_the_same_job_is_always_written_in_the_same_bytes(job: Job) -> None:
 def test_a_document_says_in_its_first_lines_what_it_is() -> None:
     lines = as_bytes(Job(title="front end refit")).decode().splitlines()
 
-    assert lines[1:4] == [' "document": "job",', ' "version": 1,', ' "title": "front end refit",']
+    assert lines[1:5] == [
+        ' "document": "job",',
+        ' "version": 1,',
+        ' "minor": 1,',
+        ' "title": "front end refit",',
+    ]
 
 
 def test_an_empty_sheet_needs_no_more_than_its_head() -> None:

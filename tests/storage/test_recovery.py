@@ -218,3 +218,16 @@ def test_the_recovery_folder_is_this_persons_alone(folder: Path) -> None:
     keep_recovery_copy(folder, "1", as_bytes(EDITED), None, AT)
 
     assert stat.S_IMODE(folder.stat().st_mode) == 0o700
+
+
+def test_what_a_killed_program_left_unfinished_goes_after_a_day(folder: Path) -> None:
+    keep_recovery_copy(folder, "1", as_bytes(EDITED), None, AT)
+    old, new = folder / ".2.recovery.77-1.part", folder / ".3.recovery.77-1.part"
+    for part in (old, new):
+        part.write_bytes(b"x")
+    os.utime(old, (1, 1))
+
+    assert len(recovery_copies(folder)) == 1
+
+    assert not old.exists()
+    assert new.exists()

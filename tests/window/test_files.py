@@ -45,7 +45,9 @@ def test_a_file_dropped_on_unsaved_edits_asks_first(qtbot, window, demo_path):
         pytest.param(b"", "empty", id="empty"),
         pytest.param(b"{", "cut short", id="broken"),
         pytest.param(b'{"document": "sheet", "version": 1}', "not a job", id="another kind"),
-        pytest.param(b'{"document": "job", "version": 99}', "newer version", id="newer"),
+        pytest.param(
+            b'{"document": "job", "version": 99, "title": 3}', "newer version", id="newer"
+        ),
     ],
 )
 def test_what_cannot_be_opened_is_said_in_a_line_and_left_alone(window, tmp_path, content, words):

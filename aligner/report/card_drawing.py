@@ -1,0 +1,63 @@
+"""The drawing on the job card: the legs as they were left, with their heights beside them."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QRectF
+from PySide6.QtGui import QFont, QGuiApplication, QPainter
+
+from aligner.assessment import Assessment
+from aligner.drawing.front_elevation import (
+    exaggeration,
+    front_elevation,
+    paint_front_elevation,
+)
+from aligner.drawing.proportions import front_proportions
+from aligner.drawing.theme import Theme
+from aligner.report.card_rows import with_uncertainty
+from aligner.report.page_text import UNJOINED
+from aligner.units.preferred import Preferred
+
+_WORDS_HEIGHT = 14.0
+
+
+def paint_front(painter: QPainter, box: QRectF, assessment: Assessment, show: Preferred) -> None:
+    """Paint the front elevation and its words into a box given in pixels of 96 an inch."""
+    theme = Theme()
+    found = assessment.protrusion
+    left = found.left.value_mm if found.left else None
+    right = found.right.value_mm if found.right else None
+    room = box.adjusted(0, _WORDS_HEIGHT, 0, -2.2 * _WORDS_HEIGHT)
+    picture = front_elevation(room, front_proportions(assessment.job), left, right)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    paint_front_elevation(painter, theme, picture)
+    painter.setFont(_font())
+    painter.setPen(theme.color("ink"))
+    sides = (("left", picture.left_tube, found.left), ("right", picture.right_tube, found.right))
+    for side, tube, estimate in sides:
+        text = f"{side} {with_uncertainty(estimate, show)}"
+        width = painter.fontMetrics().horizontalAdvance(text)
+        middle = picture.left_tube.center().x() / 2 + picture.right_tube.center().x() / 2
+        is_left = tube.center().x() < middle
+        # Towards the outside, so that two long ones do not meet in the middle.
+        place = (
+            min(tube.center().x() - width / 2, middle - width - 6)
+            if is_left
+            else max(tube.center().x() - width / 2, middle + 6)
+        )
+        painter.drawText(int(place), int(box.top() + _WORDS_HEIGHT - 5), text)
+    painter.drawText(int(box.left()), int(box.bottom() - 3), _caption(left, right))
+
+
+def _caption(left: float | None, right: float | None) -> str:
+    factor = exaggeration(left - right) if left is not None and right is not None else 1
+    if factor == 1:
+        return "Seen from the seat."
+    return f"Seen from the seat; difference drawn {factor} times larger."
+
+
+def _font() -> QFont:
+    font = QFont(QGuiApplication.font())
+    font.setPixelSize(9)
+    font.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
+    font.setLetterSpacing(QFont.SpacingType.AbsoluteSpacing, UNJOINED)
+    return font

@@ -1,0 +1,148 @@
+"""Readings and torques as two tables for a person's own sheet: CSV after RFC 4180.
+
+The trap: "4,2 mm" in a cell is text to a spreadsheet, and a name that begins with "=" is a
+formula. So numbers stand plain with a point, their unit in the column's head, and such a name
+has an apostrophe put before it.
+"""
+
+from __future__ import annotations
+
+import csv
+import io
+from collections.abc import Iterable, Sequence
+from pathlib import Path
+
+from aligner.assessment import Assessment, assess
+from aligner.job import Align, Job
+from aligner.sheet.quantities import Quantity
+from aligner.storage.files import write_whole
+from aligner.storage.places import free_path
+
+READING_COLUMNS = (
+    "when_read", "what", "side", "number", "value_mm", "as_typed", "gauge", "put_by_at",
+)  # fmt: skip
+TORQUE_COLUMNS = (
+    "step", "what", "fastener", "bolts", "pass", "passes", "target_nm", "low_nm", "high_nm",
+    "done", "logged_nm", "as_typed", "wrench", "at", "reason",
+)  # fmt: skip
+#: What makes a spreadsheet take text for a formula.
+#: Source: OWASP, "CSV Injection" (from memory).
+_FORMULA = ("=", "+", "-", "@", "\t", "\r")
+
+Value = str | int | float | None
+Record = tuple[Value, ...]
+
+
+def write_tables(job: Job, path: Path) -> tuple[Path, Path]:
+    """Write both tables: "NAME readings.csv" and "NAME torques.csv"; neither replaces a file.
+
+    Args:
+        job: of which the tables are.
+        path: "NAME.csv", as the person gave it.
+
+    Returns:
+        The paths of the two files.
+
+    Raises:
+        SaveFailed: in words; what was written is whole.
+    """
+    assessment = assess(job)
+    written = []
+    for name, text in (("readings", readings_table(job)), ("torques", torques_table(assessment))):
+        beside = free_path(path.with_name(f"{path.stem} {name}.csv"))
+        # Without the mark at its beginning spreadsheets do not take it for UTF-8.
+        write_whole(beside, text.encode("utf-8-sig", errors="replace"))
+        written.append(beside)
+    return written[0], written[1]
+
+
+def readings_table(job: Job) -> str:
+    """Every length that was read, one to a record, the earliest attempt first; lengths in mm."""
+    records: list[Record] = []
+    found = job.as_found.protrusion
+    for side in ("left", "right"):
+        records += _records("as found", "height", side, getattr(found, side), found.gauge)
+    for number, attempt in enumerate(job.attempts, start=1):
+        at = attempt.closed.isoformat(timespec="seconds")
+        records += _align(f"attempt {number}", attempt.align, at)
+    records += _align("as left", job.align)
+    for each in job.inspect.found:
+        side = each.side or ""
+        records += _records("inspected", each.point, side, each.readings, each.gauge)
+    build = job.build
+    for side in ("left", "right"):
+        records += _records("built", "air gap", side, getattr(build, side).gap, build.gauge)
+    for length in ("extended", "static_down", "static_up", "rider_down", "rider_up"):
+        what = f"sag, {length.replace('_', ' ')}"
+        records += _records("built", what, "", getattr(build.sag, length), build.sag.gauge)
+    return _table(READING_COLUMNS, records)
+
+
+def torques_table(assessment: Assessment) -> str:
+    """Every step of the tightening list, one to a record; torques in N·m."""
+    records: list[Record] = []
+    for standing in assessment.tightening.steps:
+        step, entry = standing.step, standing.entry
+        torque = entry.torque if entry else None
+        records.append(
+            (
+                standing.number,
+                step.title,
+                step.joint or "",
+                " ".join(str(bolt) for bolt in step.bolts),
+                step.pass_number,
+                step.passes,
+                step.target_nm,
+                step.low_nm,
+                step.high_nm,
+                "yes" if entry else "no",
+                torque.value if torque else None,
+                str(torque) if torque else "",
+                entry.wrench if entry else "",
+                entry.at.isoformat(timespec="seconds") if entry else "",
+                entry.reason if entry else "",
+            )
+        )
+    return _table(TORQUE_COLUMNS, records)
+
+
+def _align(when: str, align: Align, closed: str = "") -> Iterable[Record]:
+    heights = align.protrusion
+    for side in ("left", "right"):
+        yield from _records(when, "height", side, getattr(heights, side), heights.gauge, closed)
+    for pair in align.squaring:
+        for side in ("left", "right"):
+            yield from _records(when, pair.name, side, getattr(pair, side), pair.gauge, closed)
+    in_line = align.in_line
+    for name in ("gap", "end_difference", "upper", "lower"):
+        readings = getattr(in_line, name, ())
+        what = f"in line, {name.replace('_', ' ')}"
+        yield from _records(when, what, "", readings, getattr(in_line, "gauge", None), closed)
+
+
+def _records(
+    when: str,
+    what: str,
+    side: str,
+    readings: Sequence[Quantity],
+    gauge: str | None,
+    closed: str = "",
+) -> Iterable[Record]:
+    for number, reading in enumerate(readings, start=1):
+        yield when, what, side, number, reading.value, str(reading), gauge or "", closed
+
+
+def _table(columns: tuple[str, ...], records: Iterable[Record]) -> str:
+    text = io.StringIO(newline="")
+    writer = csv.writer(text, lineterminator="\r\n")  # RFC 4180, 2.1
+    writer.writerow(columns)
+    writer.writerows([_plain(value) for value in record] for record in records)
+    return text.getvalue()
+
+
+def _plain(value: Value) -> str:
+    if value is None:
+        return ""
+    if isinstance(value, str):
+        return f"'{value}" if value.startswith(_FORMULA) else value.replace("\0", "")
+    return f"{value:.10g}"
