@@ -1,4 +1,9 @@
-"""What the legs' heights do on the road: rake, trail, wheelbase, axle lean, tyre patch."""
+"""What the legs' heights do on the road: rake, trail, wheelbase, axle lean, tyre patch.
+
+The trap: the sheet's rake and trail hold at one height of the legs, and every other figure is
+told from there. Which height that is, `standard_height_mm` says; where nothing says it, the
+heights as they stand are taken, and that is said too.
+"""
 
 from __future__ import annotations
 
@@ -24,12 +29,18 @@ class SteeringAssessment:
     """The steering geometry as the legs stand, and as they will stand.
 
     Attributes:
-        now: at the mean height of both legs as read; `None` without the five dimensions.
+        now: at the mean height of both legs as read (the sheet's own figures until both are
+            read); `None` without the five dimensions.
         corrected: after the moves.
         as_found: at the mean height before stripping.
-        axle_lean_deg: positive: the axle's left end is higher.
+        axle_lean_deg: as the legs stand; positive: the axle's left end is higher.
         patch_shift_mm: of the tyre's contact from the axle's middle, positive to the left.
         notices: what to know.
+        sheet: as the sheet gives it.
+        rise_mm: how far the legs stand, in the mean, above the height at which the sheet's
+            figures hold; `None` until both are read.
+        corrected_lean_deg, corrected_shift_mm: of axle and tyre patch after the moves.
+        as_found_lean_deg, as_found_shift_mm: of axle and tyre patch before stripping.
     """
 
     now: Handling | None = None
@@ -38,6 +49,12 @@ class SteeringAssessment:
     axle_lean_deg: float | None = None
     patch_shift_mm: float | None = None
     notices: tuple[Notice, ...] = ()
+    sheet: Handling | None = None
+    rise_mm: float | None = None
+    corrected_lean_deg: float | None = None
+    corrected_shift_mm: float | None = None
+    as_found_lean_deg: float | None = None
+    as_found_shift_mm: float | None = None
 
 
 def steering_geometry(job: Job) -> SteeringGeometry | None:
@@ -66,28 +83,61 @@ def standard_height_mm(job: Job) -> float | None:
     return target.value if target else mean_as_found(job)
 
 
+def missing_for_steering(job: Job) -> tuple[str, ...]:
+    """Which of the dimensions that rake and trail are worked out from the sheet lacks."""
+    given = job.sheet.steering
+    wanted = {
+        "rake": given.rake,
+        "offset of the axle": given.offset,
+        "front wheel radius": given.front_radius,
+        "rear wheel radius": given.rear_radius,
+        "wheelbase": given.wheelbase,
+    }
+    return tuple(name for name, value in wanted.items() if value is None)
+
+
 def assess_steering(job: Job, protrusion: ProtrusionAssessment) -> SteeringAssessment:
     """The steering geometry that goes with the protrusion readings."""
-    notices: list[Notice] = []
-    lean = shift = None
-    spacing, radius = job.sheet.fork.leg_spacing, job.sheet.steering.front_radius
     geometry = steering_geometry(job)
-    standard = standard_height_mm(job)
-    now = corrected = as_found = None
+    standard, now_mm, found_mm = standard_height_mm(job), protrusion.mean_mm, mean_as_found(job)
+    if standard is None:
+        standard = now_mm
+    moves, difference = protrusion.moves, protrusion.difference
+    sheet = now = corrected = as_found = None
+    leaning = corrected_leaning = found_leaning = _UNKNOWN
+    notices: list[Notice] = []
     try:
-        if protrusion.difference is not None and spacing is not None:
-            lean = axle_lean_deg(protrusion.difference.value, spacing.value)
-            shift = patch_shift_mm(lean, radius.value) if radius else None
+        if difference is not None:
+            leaning = _leaning(job, difference.value)
+            if moves is not None:
+                left_over = difference.value + moves.left_mm - moves.right_mm
+                corrected_leaning = _leaning(job, left_over)
+        if found_mm is not None:
+            found_leaning = _leaning(job, _difference_as_found(job))
         if geometry is not None:
-            now = raised(geometry, _rise(protrusion.mean_mm, standard))
-            if protrusion.moves is not None and protrusion.mean_mm is not None:
-                move = (protrusion.moves.left_mm + protrusion.moves.right_mm) / 2
-                corrected = raised(geometry, _rise(protrusion.mean_mm + move, standard))
-            found = mean_as_found(job)
-            as_found = raised(geometry, _rise(found, standard)) if found is not None else None
+            sheet = raised(geometry, 0.0)
+            now = raised(geometry, _rise(now_mm, standard))
+            if moves is not None and now_mm is not None:
+                mean_move = (moves.left_mm + moves.right_mm) / 2
+                corrected = raised(geometry, _rise(now_mm + mean_move, standard))
+            if found_mm is not None:
+                as_found = raised(geometry, _rise(found_mm, standard))
     except AlignerError as error:
         notices.append(refused(WHERE, error))
-    return SteeringAssessment(now, corrected, as_found, lean, shift, tuple(notices))
+    return SteeringAssessment(
+        now=now,
+        corrected=corrected,
+        as_found=as_found,
+        axle_lean_deg=leaning[0],
+        patch_shift_mm=leaning[1],
+        notices=tuple(notices),
+        sheet=sheet,
+        rise_mm=None if now_mm is None else _rise(now_mm, standard),
+        corrected_lean_deg=corrected_leaning[0],
+        corrected_shift_mm=corrected_leaning[1],
+        as_found_lean_deg=found_leaning[0],
+        as_found_shift_mm=found_leaning[1],
+    )
 
 
 def what_if_raised(job: Job, rise_mm: float) -> Handling | None:
@@ -98,6 +148,25 @@ def what_if_raised(job: Job, rise_mm: float) -> Handling | None:
     """
     geometry = steering_geometry(job)
     return raised(geometry, rise_mm) if geometry else None
+
+
+_UNKNOWN: tuple[float | None, float | None] = (None, None)
+
+
+def _leaning(job: Job, difference_mm: float) -> tuple[float | None, float | None]:
+    """Axle lean and shift of the tyre patch with the legs so unlike; degrees and mm."""
+    spacing, radius = job.sheet.fork.leg_spacing, job.sheet.steering.front_radius
+    if spacing is None:
+        return _UNKNOWN
+    lean = axle_lean_deg(difference_mm, spacing.value)
+    return lean, patch_shift_mm(lean, radius.value) if radius else None
+
+
+def _difference_as_found(job: Job) -> float:
+    """Left less right before stripping, from the means of both legs; mm."""
+    found = job.as_found.protrusion
+    left, right = ([reading.value for reading in leg] for leg in (found.left, found.right))
+    return sum(left) / len(left) - sum(right) / len(right)
 
 
 def _rise(height_mm: float | None, standard_mm: float | None) -> float:

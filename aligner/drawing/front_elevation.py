@@ -1,11 +1,16 @@
-"""The front end seen from the seat: two legs in two brackets, to the sheet's proportions."""
+"""The front end seen from the seat: two legs in two brackets, to the sheet's proportions.
+
+The trap: a difference drawn larger beside an uncertainty that is not would look certain. Both
+are drawn larger by one factor, which is chosen so that both fit.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRectF
-from PySide6.QtGui import QPainter
+from PySide6.QtGui import QPainter, QPen
 
 from aligner.drawing.strokes import center_line, outline
 from aligner.drawing.theme import Theme
@@ -20,6 +25,7 @@ _LOWER_PLATE_MM = 34.0
 _STUB_MM = 20.0
 _SLIDER_MM = 100.0
 _TUBE_BELOW_MM = 26.0
+_BOLT_HEAD_MM = 7.5
 
 
 @dataclass(frozen=True)
@@ -31,12 +37,16 @@ class FrontProportions:
         bracket_spacing_mm: between the clamps.
         tube_mm: outside diameter of the tubes.
         is_upside_down: whether the thick outer tubes stand in the brackets.
+        top_bolts: how many bolts the left and the right top clamp have; 0 where not known.
+        lower_bolts: likewise of the lower clamps.
     """
 
     leg_spacing_mm: float | None = None
     bracket_spacing_mm: float | None = None
     tube_mm: float | None = None
     is_upside_down: bool = False
+    top_bolts: tuple[int, int] = (0, 0)
+    lower_bolts: tuple[int, int] = (0, 0)
 
 
 @dataclass(frozen=True)
@@ -49,6 +59,10 @@ class FrontElevation:
         left_tube, right_tube: the tubes, their tops at the protrusion drawn.
         left_slider, right_slider: the lower parts.
         scale: pixels a millimetre.
+        spread: half the whisker at each tube's top; 0 where there is none. The difference may
+            be anything from the lower end of one to the upper end of the other.
+        clamp_bolts: middles of the clamps' bolt heads.
+        is_upside_down: whether the sliders go up into the tubes, not over them.
     """
 
     top_bracket: QRectF
@@ -59,14 +73,23 @@ class FrontElevation:
     left_slider: QRectF
     right_slider: QRectF
     scale: float
+    spread: float = 0.0
+    clamp_bolts: tuple[QPointF, ...] = ()
+    is_upside_down: bool = False
 
 
-def exaggeration(difference_mm: float | None) -> int:
-    """By how much a difference of height is drawn larger, so that it can be seen and fits."""
+def exaggeration(difference_mm: float | None, uncertainty_mm: float | None = None) -> int:
+    """By how much a difference of height is drawn larger, so that it can be seen and fits.
+
+    Args:
+        difference_mm: left less right.
+        uncertainty_mm: its expanded uncertainty, where that is drawn as well.
+    """
     if difference_mm is None:
         return 1
+    farthest = abs(difference_mm) + (uncertainty_mm or 0.0)
     for factor in (20, 10, 5, 2):
-        if abs(difference_mm) * factor <= 24.0:
+        if abs(difference_mm) * factor <= 24.0 and farthest * factor <= 2 * _STUB_MM:
             return factor
     return 1
 
@@ -76,6 +99,7 @@ def front_elevation(
     proportions: FrontProportions,
     left_mm: float | None = None,
     right_mm: float | None = None,
+    uncertainty_mm: float | None = None,
 ) -> FrontElevation:
     """Lay the front elevation out in the room there is.
 
@@ -84,13 +108,14 @@ def front_elevation(
         proportions: of the bike.
         left_mm: protrusion of the left tube; `None` where it was not read.
         right_mm: of the right tube.
+        uncertainty_mm: expanded uncertainty of their difference; half of it is drawn at each
+            tube's top, larger by the same factor as the difference.
     """
     spacing = _sensible(proportions.leg_spacing_mm, _LEG_SPACING_MM, 100.0, 400.0)
     between = _sensible(proportions.bracket_spacing_mm, _BRACKET_SPACING_MM, 80.0, 400.0)
     tube = _sensible(proportions.tube_mm, _TUBE_MM, 22.0, 65.0)
-    thick, thin = tube * 1.3, tube
-    if proportions.is_upside_down:
-        thick, thin = tube * 0.72, tube
+    is_upside_down = proportions.is_upside_down
+    slider_across = tube * (0.74 if is_upside_down else 1.3)
     over_the_clamp = 2 * 15.0
     width_mm = spacing + tube + over_the_clamp
     above_mm = 2 * _STUB_MM + 4
@@ -106,16 +131,20 @@ def front_elevation(
     foot = slider_top + _SLIDER_MM * scale
 
     def tube_box(side: int, stub_mm: float) -> QRectF:
-        x = middle + side * half - thin / 2 * scale
+        x = middle + side * half - tube / 2 * scale
         top = top_face - stub_mm * scale
-        return QRectF(x, top, thin * scale, foot - top)
+        end = slider_top + 0.3 * (foot - slider_top) if is_upside_down else foot
+        return QRectF(x, top, tube * scale, end - top)
 
     def slider_box(side: int) -> QRectF:
         return QRectF(
-            middle + side * half - thick / 2 * scale, slider_top, thick * scale, foot - slider_top
+            middle + side * half - slider_across / 2 * scale,
+            slider_top,
+            slider_across * scale,
+            foot - slider_top,
         )
 
-    left_stub, right_stub = _stubs(left_mm, right_mm)
+    left_stub, right_stub = _stubs(left_mm, right_mm, uncertainty_mm)
     return FrontElevation(
         top_bracket=plate,
         lower_bracket=lower,
@@ -130,35 +159,98 @@ def front_elevation(
         left_slider=slider_box(-1),
         right_slider=slider_box(1),
         scale=scale,
+        spread=_spread(left_mm, right_mm, uncertainty_mm) * scale,
+        clamp_bolts=(
+            *_bolts(plate, proportions.top_bolts, scale),
+            *_bolts(lower, proportions.lower_bolts, scale),
+        ),
+        is_upside_down=is_upside_down,
     )
 
 
 def paint_front_elevation(painter: QPainter, theme: Theme, picture: FrontElevation) -> None:
-    """Paint the parts, hindmost first."""
-    for tube in (picture.left_tube, picture.right_tube):
-        outline(painter, theme, "tube")
-        painter.drawRoundedRect(tube, 3, 3)
-    for slider in (picture.left_slider, picture.right_slider):
-        outline(painter, theme, "slider")
-        painter.drawRoundedRect(slider, 4, 4)
+    """Paint the parts, hindmost first, then what is not certain of the tubes' tops."""
+    tubes, sliders = (
+        (picture.left_tube, picture.right_tube),
+        (picture.left_slider, picture.right_slider),
+    )
+    if picture.is_upside_down:
+        _paint_boxes(painter, theme, "slider", sliders, 3)
+        for slider in sliders:
+            # The axle's clamp at the foot, without which a thin slider seems to float.
+            foot = slider.width() * 0.3
+            painter.drawRoundedRect(slider.adjusted(-foot, slider.height() * 0.74, foot, 0), 4, 4)
+        _paint_boxes(painter, theme, "tube", tubes, 3)
+    else:
+        _paint_boxes(painter, theme, "tube", tubes, 3)
+        _paint_boxes(painter, theme, "slider", sliders, 4)
     outline(painter, theme, "tube", 1.0)
     painter.drawRoundedRect(picture.stem, 4, 4)
     for bracket in (picture.top_bracket, picture.lower_bracket):
         outline(painter, theme, "bracket")
         painter.drawRoundedRect(bracket, 6, 6)
+    for bolt in picture.clamp_bolts:
+        outline(painter, theme, "tube", 1.0)
+        painter.drawEllipse(
+            bolt, _BOLT_HEAD_MM / 2 * picture.scale, _BOLT_HEAD_MM / 2 * picture.scale
+        )
     for tube, slider in (
         (picture.left_tube, picture.left_slider),
         (picture.right_tube, picture.right_slider),
     ):
         x = tube.center().x()
         center_line(painter, theme, QPointF(x, tube.top() - 10), QPointF(x, slider.bottom() + 8))
+    if picture.spread:
+        _paint_whisker(painter, theme, picture.left_tube, picture.spread, 1)
+        _paint_whisker(painter, theme, picture.right_tube, picture.spread, -1)
 
 
-def _stubs(left_mm: float | None, right_mm: float | None) -> tuple[float, float]:
+def _paint_boxes(
+    painter: QPainter, theme: Theme, fill: str, boxes: Sequence[QRectF], corner: int
+) -> None:
+    outline(painter, theme, fill)
+    for box in boxes:
+        painter.drawRoundedRect(box, corner, corner)
+
+
+def _paint_whisker(
+    painter: QPainter, theme: Theme, tube: QRectF, spread: float, inward: int
+) -> None:
+    """A whisker about the tube's top, beside its middle line, toward the bike's middle."""
+    x = tube.center().x() + inward * tube.width() * 0.27
+    painter.setPen(QPen(theme.color("accent"), 2.4))
+    ends = (tube.top() - spread, tube.top() + spread)
+    painter.drawLine(QPointF(x, ends[0]), QPointF(x, ends[1]))
+    for y in ends:
+        painter.drawLine(QPointF(x - 5, y), QPointF(x + 5, y))
+
+
+def _bolts(plate: QRectF, counts: tuple[int, int], scale: float) -> tuple[QPointF, ...]:
+    """Bolt heads at the outer end of each clamp, one above the other."""
+    places = []
+    for count, x in zip(counts, (plate.left() + 7 * scale, plate.right() - 7 * scale), strict=True):
+        shown = min(count, 3)
+        apart = plate.height() / max(shown, 2)
+        first = plate.center().y() - apart * (shown - 1) / 2
+        places += [QPointF(x, first + apart * place) for place in range(shown)]
+    return tuple(places)
+
+
+def _spread(left_mm: float | None, right_mm: float | None, uncertainty_mm: float | None) -> float:
+    """Half the whisker at a tube's top, drawn larger like the difference; mm of the drawing."""
+    if left_mm is None or right_mm is None or uncertainty_mm is None:
+        return 0.0
+    half = uncertainty_mm / 2 * exaggeration(left_mm - right_mm, uncertainty_mm)
+    return min(half, 2 * _STUB_MM)
+
+
+def _stubs(
+    left_mm: float | None, right_mm: float | None, uncertainty_mm: float | None
+) -> tuple[float, float]:
     """How far each tube is drawn above the bracket, their difference exaggerated."""
     if left_mm is None or right_mm is None:
         return _STUB_MM, _STUB_MM
-    half = (left_mm - right_mm) / 2 * exaggeration(left_mm - right_mm)
+    half = (left_mm - right_mm) / 2 * exaggeration(left_mm - right_mm, uncertainty_mm)
     half = max(-_STUB_MM, min(_STUB_MM, half))
     return _STUB_MM + half, _STUB_MM - half
 

@@ -1,4 +1,8 @@
-"""The lower bracket seen from above, with the frame points it is squared to; forward is up."""
+"""The lower bracket seen from above, with the frame points it is squared to; forward is up.
+
+The trap: a turn drawn larger beside an uncertainty that is not would look certain. Both are
+drawn larger by one factor.
+"""
 
 from __future__ import annotations
 
@@ -6,7 +10,7 @@ import math
 from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter, QPen
+from PySide6.QtGui import QPainter, QPen, QPolygonF
 
 from aligner.drawing.strokes import WIDE, center_line, outline
 from aligner.drawing.theme import Theme
@@ -53,6 +57,7 @@ class PlanView:
         left_frame, right_frame: the frame points.
         left_bracket, right_bracket: the bracket points, turned.
         proportions: that it was laid out to.
+        spread_deg: half the whisker at each end of the bracket, as drawn; 0 where there is none.
     """
 
     axis: QPointF
@@ -63,32 +68,54 @@ class PlanView:
     left_bracket: QPointF
     right_bracket: QPointF
     proportions: PlanProportions
+    spread_deg: float = 0.0
 
 
-def turn_exaggeration(turn_deg: float | None) -> int:
-    """By how much a turn is drawn larger, so that it can be seen and stays a bracket."""
+def turn_exaggeration(turn_deg: float | None, uncertainty_deg: float | None = None) -> int:
+    """By how much a turn is drawn larger, so that it can be seen and stays a bracket.
+
+    Args:
+        turn_deg: positive to the left.
+        uncertainty_deg: its expanded uncertainty, where that is drawn as well.
+    """
     if turn_deg is None:
         return 1
+    farthest = abs(turn_deg) + (uncertainty_deg or 0.0)
     for factor in (20, 10, 5, 2):
-        if abs(turn_deg) * factor <= 15.0:
+        if abs(turn_deg) * factor <= 15.0 and farthest * factor <= 24.0:
             return factor
     return 1
 
 
 def plan_view(
-    room: QRectF, proportions: PlanProportions, turn_deg: float | None = None
+    room: QRectF,
+    proportions: PlanProportions,
+    turn_deg: float | None = None,
+    uncertainty_deg: float | None = None,
 ) -> PlanView:
-    """Lay the plan view out in the room there is, the bracket turned and exaggerated."""
+    """Lay the plan view out in the room there is, the bracket turned and exaggerated.
+
+    Args:
+        room: in pixels.
+        proportions: of the bracket and the frame points.
+        turn_deg: of the bracket, positive to the left.
+        uncertainty_deg: its expanded uncertainty, drawn as an arc at each end of the bracket.
+    """
     p = proportions
     spacing = _kept(p.leg_spacing_mm, _LEG_SPACING_MM, 100, 400)
     reach = _kept(p.bracket_reach_mm, _REACH_MM, -100, 200)
     half = _kept(p.bracket_half_width_mm, _BRACKET_HALF_WIDTH_MM, 20, 250)
     setback = _kept(p.frame_setback_mm, _SETBACK_MM, 10, 300)
     frame_half = _kept(p.frame_half_width_mm, _FRAME_HALF_WIDTH_MM, 10, 200)
-    drawn = (turn_deg or 0.0) * turn_exaggeration(turn_deg)
-    drawn = max(-40.0, min(40.0, drawn))
+    factor = turn_exaggeration(turn_deg, uncertainty_deg)
+    drawn = max(-40.0, min(40.0, (turn_deg or 0.0) * factor))
+    spread = (
+        min(40.0, uncertainty_deg * factor) if turn_deg is not None and uncertainty_deg else 0.0
+    )
     widest = max(spacing / 2 + 40, half + 10, frame_half + 10)
-    ahead = max(reach, 60.0) + widest * abs(math.sin(math.radians(drawn)))
+    if spread:
+        widest = max(widest, _arc_radius_mm(p) + 4)
+    ahead = max(reach, 60.0) + widest * math.sin(math.radians(min(abs(drawn) + spread, 60.0)))
     scale = min(room.width() / (2 * widest), room.height() / (ahead + setback + 10))
     axis = QPointF(
         room.center().x(),
@@ -107,6 +134,7 @@ def plan_view(
         left_bracket=bracket_point(half),
         right_bracket=bracket_point(-half),
         proportions=p,
+        spread_deg=spread,
     )
 
 
@@ -153,6 +181,8 @@ def paint_plan_view(painter: QPainter, theme: Theme, view: PlanView) -> None:
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.drawEllipse(QPointF(0, 0), 11 * s, 11 * s)
     painter.restore()
+    if view.spread_deg:
+        _paint_whiskers(painter, theme, view)
     for frame, bracket in (
         (view.left_frame, view.left_bracket),
         (view.right_frame, view.right_bracket),
@@ -165,6 +195,40 @@ def paint_plan_view(painter: QPainter, theme: Theme, view: PlanView) -> None:
         painter.setBrush(theme.color("card"))
         painter.setPen(QPen(theme.color("ink"), WIDE))
         painter.drawEllipse(bracket, 4, 4)
+
+
+def _paint_whiskers(painter: QPainter, theme: Theme, view: PlanView) -> None:
+    """An arc off each end of the bracket, as far as the turn may be one way or the other."""
+    p = view.proportions
+    ahead = _kept(p.bracket_offset_mm, _OFFSET_MM, -20, 80)
+    radius = _arc_radius_mm(p)
+    end = math.sqrt(max(radius * radius - ahead * ahead, 0.0))
+    steps = 12
+    for side in (1, -1):
+        arc = [
+            place(
+                view.axis,
+                view.scale,
+                view.turn_deg + view.spread_deg * (2 * step / steps - 1),
+                ahead,
+                side * end,
+            )
+            for step in range(steps + 1)
+        ]
+        painter.setPen(QPen(theme.color("accent"), 2.4))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawPolyline(QPolygonF(arc))
+        for tip in (arc[0], arc[-1]):
+            outward = (tip - view.axis) / max(radius * view.scale, 1e-9) * 5.0
+            painter.drawLine(tip - outward, tip + outward)
+
+
+def _arc_radius_mm(p: PlanProportions) -> float:
+    """How far from the axis the whiskers are drawn: just off the bracket's ends."""
+    spacing = _kept(p.leg_spacing_mm, _LEG_SPACING_MM, 100, 400)
+    tube = _kept(p.tube_mm, 38.0, 22, 65)
+    offset = _kept(p.bracket_offset_mm, _OFFSET_MM, -20, 80)
+    return math.hypot(offset, spacing / 2 + tube / 2 + 12) + 8.0
 
 
 def _kept(given: float | None, otherwise: float, low: float, high: float) -> float:

@@ -7,7 +7,7 @@ from PySide6.QtGui import QPainter, QPen
 from PySide6.QtWidgets import QWidget
 
 from aligner.assessment import Assessment
-from aligner.assessment.protrusion import mean_as_found
+from aligner.assessment.protrusion import ProtrusionAssessment, mean_as_found
 from aligner.drawing.front_elevation import (
     FrontElevation,
     exaggeration,
@@ -90,8 +90,8 @@ class HeightCard(DrawingCard):
         )
         self._as_found.setText(as_found_words(job, self._show))
         difference = found.difference.value if found.difference else None
-        factor = exaggeration(difference)
-        self.say_note(f"difference drawn {factor} times" if factor > 1 else "")
+        factor = exaggeration(difference, _spread_of(found))
+        self.say_note(f"difference and its ± drawn {factor} times" if factor > 1 else "")
         self.setAccessibleDescription(height_words(found, self._show))
         self.place_boxes()
         self.update()
@@ -126,21 +126,23 @@ class HeightCard(DrawingCard):
         found = self._assessment.protrusion
         left = found.left.value_mm if found.left else None
         right = found.right.value_mm if found.right else None
-        picture = front_elevation(self._picture_room(), front_proportions(self._job), left, right)
+        proportions, spread = front_proportions(self._job), _spread_of(found)
+        picture = front_elevation(self._picture_room(), proportions, left, right, spread)
         paint_front_elevation(painter, self.theme, picture)
         self._paint_names(painter, picture)
         self._paint_dimensions(painter, picture, (left is not None, right is not None))
-        if found.moves is not None and found.verdict.value != "within":
+        if found.moves is not None and found.verdict.value == "out":
             self._paint_move(painter, picture, "left", found.moves.left_mm)
             self._paint_move(painter, picture, "right", found.moves.right_mm)
         self._paint_strip(painter)
 
     def _picture_room(self) -> QRectF:
         room = self.room()
-        box = min(box.height() for box in self.boxes.values())  # a refusal may lie over it
+        box = max(box.height() for box in self.boxes.values())
         strip = self.theme.px(_STRIP_HEIGHT + _POLICY_HEIGHT + 4)
         side = self.theme.px(64)
-        return room.adjusted(side, box + 2, -side, -strip - 10)
+        mark = self.theme.px(18)  # a short dimension's arrows stand outside it
+        return room.adjusted(side, box + mark, -side, -strip - 10)
 
     def _paint_names(self, painter: QPainter, picture: FrontElevation) -> None:
         for bracket, name in (
@@ -223,3 +225,8 @@ class HeightCard(DrawingCard):
         strip = strip_of(found.difference)
         if strip is not None:
             paint_strip(painter, self.theme, box, strip)
+
+
+def _spread_of(found: ProtrusionAssessment) -> float | None:
+    """What is not certain of the difference of heights, for 95 %; mm."""
+    return found.difference.judgement.expanded_uncertainty if found.difference else None

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QPushButton, QWidget
 
 from aligner.assessment import Assessment
 from aligner.assessment.squaring import PairAssessment, SquaringAssessment
+from aligner.drawing.clear_room import clear_room
 from aligner.drawing.plan_view import paint_plan_view, plan_view, turn_exaggeration
 from aligner.drawing.proportions import plan_proportions
 from aligner.drawing.strokes import turn_arrow, words
@@ -96,8 +97,11 @@ class SquareCard(DrawingCard):
         if pairs:
             self._show_readings(pairs[self._place])
         turn = found.turn.value if found.turn else None
-        factor = turn_exaggeration(turn)
-        self.say_note(f"turn drawn {factor} times" if factor > 1 else "")
+        factor = turn_exaggeration(turn, _spread_of(found))
+        said = f"turn and its ± drawn {factor} times"
+        if len(pairs) > 1:
+            said = f"turn, ± drawn {factor}×"  # the choice of pairs needs the room
+        self.say_note(said if factor > 1 else "")
         self.setAccessibleDescription(square_words(found, self._show))
         self.place_boxes()
         self.update()
@@ -186,16 +190,12 @@ class SquareCard(DrawingCard):
             return
         found = self._assessment.squaring
         room = self.room()
-        box = min(box.height() for box in self.boxes.values())  # a refusal may lie over it
-        arrow_room = self.theme.px(40)
-        picture_room = room.adjusted(
-            room.width() * 0.22,
-            arrow_room,
-            -room.width() * 0.22,
-            -self.theme.px(44) - box * 0.72,
-        )
+        boxes = [QRectF(box.geometry()) for box in self.boxes.values() if box.isVisible()]
+        above = room.adjusted(0, self.theme.px(40), 0, -self.theme.px(44))
+        picture_room = clear_room(above, boxes)
         turn = found.turn.value if found.turn else None
-        view = plan_view(picture_room, plan_proportions(self._job, self._place), turn)
+        proportions = plan_proportions(self._job, self._place)
+        view = plan_view(picture_room, proportions, turn, _spread_of(found))
         paint_plan_view(painter, self.theme, view)
         if found.turn is not None and found.verdict.value == "out":
             self._paint_turn(painter, room, found.turn.value)
@@ -258,3 +258,8 @@ class SquareCard(DrawingCard):
 
 def _odd(pair: PairAssessment, found: SquaringAssessment) -> str:
     return ", odd" if found.disagree and pair.name == found.odd_pair else ""
+
+
+def _spread_of(found: SquaringAssessment) -> float | None:
+    """What is not certain of the turn, for 95 %; degrees."""
+    return found.turn.judgement.expanded_uncertainty if found.turn else None

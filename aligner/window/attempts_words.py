@@ -1,0 +1,82 @@
+"""Attempts in words and as charts: which way each was out, how surely, and what it came to."""
+
+from __future__ import annotations
+
+from aligner.assessment.attempts import AttemptRow, AttemptSeries
+from aligner.assessment.corrections import Subject
+from aligner.drawing.attempt_chart import ChartPicture, ChartPoint, chart_reach
+from aligner.gauging import Verdict
+from aligner.units.preferred import Preferred
+
+_TITLES = {
+    Subject.PROTRUSION: "Difference of heights",
+    Subject.SQUARING: "Lower bracket",
+    Subject.IN_LINE: "Legs in line",
+}
+
+
+def series_title(series: AttemptSeries, show: Preferred) -> str:
+    """What a chart is called, with its unit."""
+    return f"{_TITLES[series.subject]}, {'degrees' if series.is_angle else show.length}"
+
+
+def ways(series: AttemptSeries, *, is_convergence: bool) -> tuple[str, str]:
+    """What a positive and a negative value mean."""
+    if series.subject is Subject.PROTRUSION:
+        return "left high", "right high"
+    if series.subject is Subject.SQUARING:
+        return (
+            ("turned left", "turned right") if series.is_angle else ("left longer", "right longer")
+        )
+    if is_convergence:
+        return "wider below", "narrower below"
+    return "twisted left", "twisted right"
+
+
+def attempt_name(row: AttemptRow) -> str:
+    """What stands under an attempt."""
+    return "now" if row.is_in_hand else str(row.number)
+
+
+def attempt_words(series: AttemptSeries, row: AttemptRow, show: Preferred) -> str:
+    """An attempt in words: "1: out, left high 1.6 ± 0.1 mm"; what else is to know on a new line."""
+    name = f"{row.number}, now" if row.is_in_hand else str(row.number)
+    if row.value is None:
+        return f"{name}: not measured"
+    size = _shown(abs(row.value), series, show)
+    if row.expanded_uncertainty is not None:
+        number = size.removesuffix("°").split(" ", 1)[0]
+        sized = f"{number} ± {_shown(row.expanded_uncertainty, series, show)}"
+    else:
+        number, sized = size, size
+    up, down = ways(series, is_convergence=row.is_convergence)
+    way = up if row.value > 0 else down
+    what = f"{way} {sized}" if any(digit in number for digit in "123456789") else f"nought, {sized}"
+    verdict = "no limit to hold it to" if row.verdict is Verdict.MISSING else row.verdict.value
+    return f"{name}: {verdict}, {what}" + (f"\n{row.remark}" if row.remark else "")
+
+
+def allowed_words(series: AttemptSeries, show: Preferred) -> str:
+    """What is allowed either way, in words."""
+    tolerance = series.rows[-1].tolerance or next(
+        (row.tolerance for row in series.rows if row.tolerance is not None), None
+    )
+    if tolerance is None:
+        return "no limit to hold it to"
+    return f"± {_shown(tolerance, series, show)} allowed"
+
+
+def chart_of(series: AttemptSeries, show: Preferred) -> ChartPicture:
+    """The chart of a series."""
+    points = tuple(
+        ChartPoint(attempt_name(row), row.value, row.expanded_uncertainty, row.verdict.value)
+        for row in series.rows
+    )
+    tolerance = next((row.tolerance for row in series.rows if row.tolerance is not None), None)
+    up, down = ways(series, is_convergence=series.is_convergence)
+    edge = _shown(chart_reach(points, tolerance), series, show)
+    return ChartPicture(points, tolerance, up, down, edge)
+
+
+def _shown(value: float, series: AttemptSeries, show: Preferred) -> str:
+    return show.show_angle(value) if series.is_angle else show.show_length(value)
