@@ -1,9 +1,15 @@
-"""From a job to everything that follows from it: one function, one immutable result."""
+"""From a job to everything that follows from it: one function, one immutable result.
+
+What only one stage looks at is imported when it is looked at: the window starts on one of them.
+"""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
+from typing import TYPE_CHECKING
 
+from aligner.assessment.build import BuildAssessment, assess_build
 from aligner.assessment.corrections import (
     Correction,
     Subject,
@@ -22,6 +28,12 @@ from aligner.gauging import Verdict
 from aligner.job import Job, PlateReadings
 from aligner.units.preferred import Preferred
 
+if TYPE_CHECKING:
+    from aligner.assessment.attempts import AttemptSeries
+    from aligner.assessment.inspection import InspectionAssessment
+    from aligner.assessment.rechecks import RecheckStanding
+    from aligner.assessment.strip import StripAssessment
+
 
 @dataclass(frozen=True)
 class Assessment:
@@ -34,6 +46,7 @@ class Assessment:
         in_line: the legs against each other.
         steering: what it does on the road.
         tightening: the list, and where each step stands.
+        build: what is built up, and what is next; each part worked out when it is looked at.
         stages: where each stage stands.
     """
 
@@ -43,6 +56,7 @@ class Assessment:
     in_line: InLineAssessment
     steering: SteeringAssessment
     tightening: TighteningAssessment
+    build: BuildAssessment
     stages: tuple[StageStanding, ...]
 
     @property
@@ -52,7 +66,36 @@ class Assessment:
         for pair in self.squaring.pairs:
             found += pair.notices
         found += [*self.in_line.notices, *self.steering.notices, *self.tightening.notices]
+        found += [*self.inspection.notices, *self.build.notices]
         return tuple(found)
+
+    @cached_property
+    def attempts(self) -> tuple[AttemptSeries, ...]:
+        """Every attempt at the alignment in a row; worked out when it is looked at."""
+        from aligner.assessment.attempts import attempt_series
+
+        return attempt_series(self.job)
+
+    @cached_property
+    def rechecks(self) -> tuple[RecheckStanding, ...]:
+        """The fasteners to check again on the road; worked out when it is looked at."""
+        from aligner.assessment.rechecks import assess_rechecks
+
+        return assess_rechecks(self.job, self.tightening)
+
+    @cached_property
+    def strip(self) -> StripAssessment:
+        """The loosening list; worked out when it is looked at."""
+        from aligner.assessment.strip import assess_strip
+
+        return assess_strip(self.job)
+
+    @cached_property
+    def inspection(self) -> InspectionAssessment:
+        """What was found when the parts were looked at; worked out when it is looked at."""
+        from aligner.assessment.inspection import assess_inspection
+
+        return assess_inspection(self.job)
 
     @property
     def plate_gap_mm(self) -> float | None:
@@ -93,6 +136,7 @@ def assess(job: Job) -> Assessment:
         subjects[Subject.IN_LINE] = in_line.verdict is Verdict.WITHIN
         verdicts["in_line"] = in_line.verdict
     tightening = assess_tightening(job, verdicts, asks_for_in_line=asks_for_in_line(job))
+    build = assess_build(job)
     return Assessment(
         job=job,
         protrusion=protrusion,
@@ -100,5 +144,6 @@ def assess(job: Job) -> Assessment:
         in_line=in_line,
         steering=assess_steering(job, protrusion),
         tightening=tightening,
-        stages=stage_standings(job, subjects, tightening),
+        build=build,
+        stages=stage_standings(job, subjects, tightening, build),
     )

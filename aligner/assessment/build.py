@@ -2,6 +2,9 @@
 
 The trap: a gap that is right in a leg that was never pumped is not right. What is read comes after
 the steps it relies on, and the list says which of those are not ticked.
+
+Each part is imported when it is looked at: every window shows this stage's line, and few begin at
+this stage.
 """
 
 from __future__ import annotations
@@ -9,19 +12,22 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 from functools import cached_property
+from typing import TYPE_CHECKING
 
-from aligner.assessment.build_bearing import BearingAssessment, assess_bearing
-from aligner.assessment.build_blend import BlendAssessment, assess_blend
-from aligner.assessment.build_force import ForceAssessment, assess_force
-from aligner.assessment.build_oil import OilAssessment, assess_oil, oil_advice
-from aligner.assessment.build_sag import SagAssessment, assess_sag
-from aligner.assessment.build_settings import BuildSetting, build_settings
 from aligner.assessment.notice import Notice
 from aligner.gauging import Advice, Verdict
 from aligner.job import Job
 from aligner.job.build import Build
-from aligner.job.build_steps import BuildStep, Phase, build_steps
 from aligner.units import VOLUME, shown
+
+if TYPE_CHECKING:
+    from aligner.assessment.build_bearing import BearingAssessment
+    from aligner.assessment.build_blend import BlendAssessment
+    from aligner.assessment.build_force import ForceAssessment
+    from aligner.assessment.build_oil import OilAssessment
+    from aligner.assessment.build_sag import SagAssessment
+    from aligner.assessment.build_settings import BuildSetting
+    from aligner.job.build_steps import BuildStep, Phase
 
 _BEFORE_READING: tuple[Phase, ...] = ("leg", "oil")
 _AFTER_READING: tuple[Phase, ...] = ("spring", "cap")
@@ -77,36 +83,50 @@ class BuildAssessment:
     @cached_property
     def steps(self) -> tuple[BuildStep, ...]:
         """The build list."""
+        from aligner.job.build_steps import build_steps
+
         return build_steps(self.job)
 
     @cached_property
     def oil(self) -> OilAssessment:
         """The oil of both legs."""
+        from aligner.assessment.build_oil import assess_oil
+
         return assess_oil(self.job)
 
     @cached_property
     def advice(self) -> Advice | None:
         """What would settle the air gaps, where the readings cannot tell."""
+        from aligner.assessment.build_oil import oil_advice
+
         return oil_advice(self.job, self.oil)
 
     @cached_property
     def force(self) -> ForceAssessment:
         """The air's force in both legs."""
+        from aligner.assessment.build_force import assess_force
+
         return assess_force(self.job, self.oil)
 
     @cached_property
     def sag(self) -> SagAssessment:
         """How far the legs settle."""
+        from aligner.assessment.build_sag import assess_sag
+
         return assess_sag(self.job, self.oil)
 
     @cached_property
     def bearing(self) -> BearingAssessment:
         """The head bearing's check."""
+        from aligner.assessment.build_bearing import assess_bearing
+
         return assess_bearing(self.job)
 
     @cached_property
     def blend(self) -> BlendAssessment:
         """The blend of two oils."""
+        from aligner.assessment.build_blend import assess_blend
+
         return assess_blend(self.job)
 
     @cached_property
@@ -134,6 +154,8 @@ class BuildAssessment:
     @cached_property
     def settings(self) -> tuple[BuildSetting, ...]:
         """What was set, for the job card and the bike's history."""
+        from aligner.assessment.build_settings import build_settings
+
         return build_settings(self.job, self.oil, self.sag, self.bearing)
 
     def _next(self) -> BuildNext:

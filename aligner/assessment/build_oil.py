@@ -18,8 +18,8 @@ from aligner.assessment.readings import (
     gravest,
     judged,
     mean_of,
-    other_gauges,
     odd_reading,
+    other_gauges,
 )
 from aligner.errors import AlignerError
 from aligner.gauging import Advice, Difference, Estimate, Term, Verdict, difference, settling_advice

@@ -5,7 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum, StrEnum
 
+from aligner.assessment.build import BuildAssessment
 from aligner.assessment.corrections import Subject
+from aligner.assessment.missing import missing_on_sheet
 from aligner.assessment.tightening import TighteningAssessment
 from aligner.job import Job
 
@@ -14,6 +16,9 @@ class Stage(Enum):
     """The stages that a window shows, in their order."""
 
     BIKE = "bike"
+    STRIP = "strip"
+    INSPECT = "inspect"
+    BUILD = "build"
     ALIGN = "align"
     TIGHTEN = "tighten"
     PROVE = "prove"
@@ -43,7 +48,10 @@ class StageStanding:
 
 
 def stage_standings(
-    job: Job, subjects: dict[Subject, bool], tightening: TighteningAssessment
+    job: Job,
+    subjects: dict[Subject, bool],
+    tightening: TighteningAssessment,
+    build: BuildAssessment,
 ) -> tuple[StageStanding, ...]:
     """Where every stage stands.
 
@@ -52,21 +60,32 @@ def stage_standings(
         subjects: what the alignment asks for on this job, each with whether it is settled
             within its limit.
         tightening: the list.
+        build: what is built up.
     """
     align = _align(job, subjects)
     return (
         _bike(job),
+        _strip(job),
+        _inspect(job),
+        _build(build),
         align,
         _tighten(align, tightening),
         _prove(job, tightening),
     )
 
 
-def missing_on_sheet(job: Job) -> int:
-    """How many values the sheet lacks that this job asks for: torques and tolerances."""
-    sheet = job.sheet
-    torques = sum(fastener.torque is None for fastener in sheet.fasteners)
-    return torques + (sheet.protrusion.tolerance is None)
+def _inspect(job: Job) -> StageStanding:
+    if not any(found.finding for found in job.inspect.found):
+        back = len({carried.place for carried in job.inspect.carried})
+        line = f"{back} from last time" if back else "not begun"
+        return StageStanding(Stage.INSPECT, StageState.OPEN, line)
+    from aligner.assessment.inspection import looked_at_of  # late: the window starts without it
+
+    looked_at, total, due = looked_at_of(job)
+    line = f"all {total} seen" if looked_at == total else f"{looked_at} of {total} seen"
+    line += f", {due} due" if due else ""
+    state = StageState.IN_HAND if due or looked_at < total else StageState.DONE
+    return StageStanding(Stage.INSPECT, state, line)
 
 
 def _bike(job: Job) -> StageStanding:
@@ -76,6 +95,23 @@ def _bike(job: Job) -> StageStanding:
     if missing:
         return StageStanding(Stage.BIKE, StageState.IN_HAND, f"{missing} missing")
     return StageStanding(Stage.BIKE, StageState.DONE, "sheet complete")
+
+
+def _strip(job: Job) -> StageStanding:
+    if not job.is_strip_begun:
+        return StageStanding(Stage.STRIP, StageState.OPEN, "not begun")
+    from aligner.assessment.strip import assess_strip  # late: the window starts without it
+
+    found = assess_strip(job)
+    state = StageState.DONE if found.is_finished else StageState.IN_HAND
+    return StageStanding(Stage.STRIP, state, found.line)
+
+
+def _build(found: BuildAssessment) -> StageStanding:
+    if not found.is_begun:
+        return StageStanding(Stage.BUILD, StageState.OPEN, "not begun")
+    state = StageState.DONE if found.is_done else StageState.IN_HAND
+    return StageStanding(Stage.BUILD, state, found.line)
 
 
 def _align(job: Job, subjects: dict[Subject, bool]) -> StageStanding:
@@ -118,3 +154,21 @@ def _prove(job: Job, tightening: TighteningAssessment) -> StageStanding:
     done = sum(check.done for check in job.prove.checks)
     state = StageState.IN_HAND if done else StageState.OPEN
     return StageStanding(Stage.PROVE, state, f"{done} checked" if done else "not begun")
+
+
+def where_to_begin(job: Job, stages: tuple[StageStanding, ...]) -> Stage:
+    """The stage to open a job at: the furthest one begun, or else the first to do.
+
+    A job whose readings were begun before it was stripped is opened at its readings.
+    """
+    if not job.sheet.fasteners:
+        return Stage.BIKE
+    if job.prove.sign_off is not None:
+        return Stage.PROVE
+    begun = [
+        standing.stage
+        for standing in stages
+        if standing.state in (StageState.IN_HAND, StageState.DONE)
+        and standing.stage is not Stage.BIKE
+    ]
+    return begun[-1] if begun else Stage.STRIP

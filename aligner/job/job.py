@@ -11,21 +11,16 @@ from typing import Literal
 
 from pydantic import Field
 
-from aligner.job.align import Align, ProtrusionReadings
+from aligner.job.align import Align
+from aligner.job.as_found import AsFound
 from aligner.job.build import Build
 from aligner.job.gauges import Gauge
 from aligner.job.inspect import Inspect
 from aligner.job.log import LogEntry
 from aligner.job.strip import Strip
-from aligner.job.wrenches import TorqueWrench
+from aligner.job.wrenches import Adapter, TorqueWrench, WrenchChoice
 from aligner.sheet import Sheet
 from aligner.sheet.model import Part
-
-
-class AsFound(Part):
-    """How things stood before anything was loosened."""
-
-    protrusion: ProtrusionReadings = ProtrusionReadings()
 
 
 class Attempt(Part):
@@ -51,10 +46,18 @@ class SignOff(Part):
 
 
 class Prove(Part):
-    """The proof of the job: final checks, road test, sign-off."""
+    """The proof of the job: final checks, road test, fasteners checked again, sign-off.
+
+    Attributes:
+        checks: the final checks.
+        road_test: what was noticed on it.
+        rechecks: ticks of the fasteners that are checked again after some distance.
+        sign_off: who says that the job is done.
+    """
 
     checks: tuple[Check, ...] = ()
     road_test: str = ""
+    rechecks: tuple[LogEntry, ...] = ()
     sign_off: SignOff | None = None
 
 
@@ -66,6 +69,8 @@ class Job(Part):
         sheet: the bike as it was described when the job was begun.
         gauges: by name.
         wrenches: the owner's torque wrenches, by name.
+        adapters: what fits between a wrench and a fastener, by name.
+        wrench_choices: by the joint's name, what a person chose; the best where left out.
         as_found: readings taken before anything was loosened.
         strip: what was taken off, and how it stood.
         inspect: what was found.
@@ -83,6 +88,8 @@ class Job(Part):
     sheet: Sheet = Sheet()
     gauges: dict[str, Gauge] = Field(default_factory=dict)
     wrenches: dict[str, TorqueWrench] = Field(default_factory=dict)
+    adapters: dict[str, Adapter] = Field(default_factory=dict)
+    wrench_choices: dict[str, WrenchChoice] = Field(default_factory=dict)
     as_found: AsFound = AsFound()
     strip: Strip = Strip()
     inspect: Inspect = Inspect()
@@ -92,3 +99,8 @@ class Job(Part):
     log: tuple[LogEntry, ...] = ()
     prove: Prove = Prove()
     note: str = ""
+
+    @property
+    def is_strip_begun(self) -> bool:
+        """Whether anything was read before, loosened or taken off."""
+        return bool(self.strip.log or self.strip.removed) or self.as_found != AsFound()

@@ -9,8 +9,8 @@ from pydantic import Field, model_validator
 from aligner.errors import AlignerError
 from aligner.sheet.dimensions import Fork, ProtrusionLimits, Steering, TurnLimits
 from aligner.sheet.fasteners import Fastener, OrderRule
-from aligner.sheet.legs import Legs
 from aligner.sheet.inspection import InspectionLimit
+from aligner.sheet.legs import Legs
 from aligner.sheet.model import Part
 
 

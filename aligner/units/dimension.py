@@ -1,9 +1,13 @@
 """What can be measured here, in which units, and how each unit may be spelled.
 
 The trap: pint reads `Nm` as a textile unit and knows nothing of `lb ft` as a torque, so no
-text a person typed ever reaches it. The spellings stand here; pint only supplies the factor
-between two units whose names are already settled, and is imported the first time a unit
-other than the program's own is met (it costs more than the whole of Qt's start).
+text a person typed ever reaches it. The spellings stand here, and so do the factors that are
+exact by definition, since importing pint costs more than the whole of Qt's start and a sheet in
+lbf·ft would pay that each time it is opened. Pint supplies the factor of a unit without one,
+and is what every factor here is tested against.
+
+The factors: 1 in = 25.4 mm, 1 lb = 0.45359237 kg, standard gravity 9.80665 m/s², a US gallon
+(128 fl oz) of 231 in³ and an imperial gallon (160 fl oz) of 4.54609 l, all exact (NIST SP 811).
 """
 
 from __future__ import annotations
@@ -22,8 +26,8 @@ class Unit:
         symbol: how the program writes it, in files and on the screen.
         pint_name: the expression pint knows it by.
         spellings: what people type for it, folded by `folded` (no case, spaces or dots).
-        by_definition: how many of the dimension's own unit it is, where that is plain without
-            asking pint (a turn is 360 degrees).
+        by_definition: how many of the dimension's own unit it is, where that follows from
+            definitions alone; pint is asked where it is left out.
     """
 
     symbol: str
@@ -74,12 +78,17 @@ LENGTH = Dimension(
     "4.2 mm",
     (
         Unit("mm", "millimeter", ("mm", "millimetre", "millimetres", "millimeter", "millimeters")),
-        Unit("cm", "centimeter", ("cm", "centimetre", "centimetres", "centimeter", "centimeters")),
-        Unit("m", "meter", ("m", "metre", "metres", "meter", "meters")),
-        Unit("µm", "micrometer", ("µm", "μm", "um", "micron", "microns")),
-        Unit("in", "inch", ("in", "inch", "inches", '"')),
-        Unit("ft", "foot", ("ft", "foot", "feet", "'")),
-        Unit("thou", "thou", ("thou", "mil", "mils")),
+        Unit(
+            "cm",
+            "centimeter",
+            ("cm", "centimetre", "centimetres", "centimeter", "centimeters"),
+            by_definition=10.0,
+        ),
+        Unit("m", "meter", ("m", "metre", "metres", "meter", "meters"), by_definition=1000.0),
+        Unit("µm", "micrometer", ("µm", "μm", "um", "micron", "microns"), by_definition=0.001),
+        Unit("in", "inch", ("in", "inch", "inches", '"'), by_definition=25.4),
+        Unit("ft", "foot", ("ft", "foot", "feet", "'"), by_definition=304.8),
+        Unit("thou", "thou", ("thou", "mil", "mils"), by_definition=0.0254),
     ),
     largest=10_000.0,
     puzzling={},
@@ -90,23 +99,31 @@ TORQUE = Dimension(
     "23 N·m",
     (
         Unit("N·m", "newton * meter", ("nm", "mn", "newtonmetre", "newtonmetres", "newtonmeter")),
-        Unit("N·cm", "newton * centimeter", ("ncm",)),
-        Unit("daN·m", "decanewton * meter", ("danm", "mdan")),
+        Unit("N·cm", "newton * centimeter", ("ncm",), by_definition=0.01),
+        Unit("daN·m", "decanewton * meter", ("danm", "mdan"), by_definition=10.0),
         Unit(
             "lbf·ft",
             "force_pound * foot",
             ("lbfft", "ftlbf", "lbft", "ftlb", "ftlbs", "lbsft", "footpounds", "poundfeet"),
+            by_definition=1.3558179483314004,
         ),
         Unit(
             "lbf·in",
             "force_pound * inch",
             ("lbfin", "inlbf", "lbin", "inlb", "inlbs", "lbsin", "inchpounds", "poundinches"),
+            by_definition=0.1129848290276167,
         ),
-        Unit("kgf·m", "force_kilogram * meter", ("kgfm", "mkgf", "kgm", "mkg", "kpm", "mkp")),
+        Unit(
+            "kgf·m",
+            "force_kilogram * meter",
+            ("kgfm", "mkgf", "kgm", "mkg", "kpm", "mkp"),
+            by_definition=9.80665,
+        ),
         Unit(
             "kgf·cm",
             "force_kilogram * centimeter",
             ("kgfcm", "cmkgf", "kgcm", "cmkg", "kpcm", "cmkp"),
+            by_definition=0.0980665,
         ),
     ),
     largest=2_000.0,
@@ -128,7 +145,7 @@ ANGLE = Dimension(
     (
         Unit("deg", "degree", ("deg", "degs", "degree", "degrees", "°", "º")),
         Unit("turn", "turn", ("turn", "turns", "rev", "revs"), by_definition=360.0),
-        Unit("rad", "radian", ("rad", "radian", "radians")),
+        Unit("rad", "radian", ("rad", "radian", "radians"), by_definition=57.29577951308232),
     ),
     largest=3_600.0,
     puzzling={"'": "minutes of arc are not read: write degrees with a decimal"},
@@ -147,9 +164,16 @@ VOLUME = Dimension(
     "260 ml",
     (
         Unit("ml", "milliliter", ("ml", "cc", "cm3", "cm³", "ccm", "millilitre", "millilitres")),
-        Unit("l", "liter", ("l", "litre", "litres", "liter", "liters")),
-        Unit("US fl oz", "us_fluid_ounce", ("usfloz", "flozus", "floz(us)")),
-        Unit("imp fl oz", "imperial_fluid_ounce", ("impfloz", "flozimp", "ukfloz", "floz(imp)")),
+        Unit("l", "liter", ("l", "litre", "litres", "liter", "liters"), by_definition=1000.0),
+        Unit(
+            "US fl oz", "fluid_ounce", ("usfloz", "flozus", "floz(us)"), by_definition=29.5735295625
+        ),
+        Unit(
+            "imp fl oz",
+            "imperial_fluid_ounce",
+            ("impfloz", "flozimp", "ukfloz", "floz(imp)"),
+            by_definition=28.4130625,
+        ),
     ),
     largest=100_000.0,
     puzzling={
@@ -164,7 +188,7 @@ DISTANCE = Dimension(
     "100 km",
     (
         Unit("km", "kilometer", ("km", "kilometre", "kilometres", "kilometer", "kilometers")),
-        Unit("mi", "mile", ("mi", "mile", "miles")),
+        Unit("mi", "mile", ("mi", "mile", "miles"), by_definition=1.609344),
     ),
     largest=1_000_000.0,
     puzzling={"m": "is it km or mi?"},
@@ -175,8 +199,8 @@ FORCE = Dimension(
     "12 N",
     (
         Unit("N", "newton", ("n", "newton", "newtons")),
-        Unit("kgf", "force_kilogram", ("kgf", "kp")),
-        Unit("lbf", "force_pound", ("lbf",)),
+        Unit("kgf", "force_kilogram", ("kgf", "kp"), by_definition=9.80665),
+        Unit("lbf", "force_pound", ("lbf",), by_definition=4.4482216152605),
     ),
     largest=100_000.0,
     puzzling={
@@ -191,8 +215,18 @@ STIFFNESS = Dimension(
     "7.5 N/mm",
     (
         Unit("N/mm", "newton / millimeter", ("n/mm",)),
-        Unit("kgf/mm", "force_kilogram / millimeter", ("kgf/mm", "kg/mm", "kp/mm")),
-        Unit("lbf/in", "force_pound / inch", ("lbf/in", "lb/in", "lbs/in")),
+        Unit(
+            "kgf/mm",
+            "force_kilogram / millimeter",
+            ("kgf/mm", "kg/mm", "kp/mm"),
+            by_definition=9.80665,
+        ),
+        Unit(
+            "lbf/in",
+            "force_pound / inch",
+            ("lbf/in", "lb/in", "lbs/in"),
+            by_definition=0.17512683524647636,
+        ),
     ),
     largest=1_000.0,
     puzzling={},
@@ -203,9 +237,14 @@ PRESSURE = Dimension(
     "70 kPa",
     (
         Unit("kPa", "kilopascal", ("kpa",)),
-        Unit("bar", "bar", ("bar",)),
-        Unit("psi", "psi", ("psi", "lbf/in2", "lb/in2")),
-        Unit("kgf/cm²", "force_kilogram / centimeter ** 2", ("kgf/cm2", "kgf/cm²", "kg/cm2")),
+        Unit("bar", "bar", ("bar",), by_definition=100.0),
+        Unit("psi", "psi", ("psi", "lbf/in2", "lb/in2"), by_definition=6.894757293168361),
+        Unit(
+            "kgf/cm²",
+            "force_kilogram / centimeter ** 2",
+            ("kgf/cm2", "kgf/cm²", "kg/cm2"),
+            by_definition=98.0665,
+        ),
     ),
     largest=10_000.0,
     puzzling={},
@@ -252,6 +291,6 @@ def factor(dimension: Dimension, symbol: str) -> float:
 
 @cache
 def _registry() -> Any:  # pint's registry is a class made at run time
-    import pint  # late: it is needed only when another unit than our own appears
+    import pint  # late: it is needed only for a unit without a definition here
 
     return pint.UnitRegistry(cache_folder=None)

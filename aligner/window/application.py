@@ -9,9 +9,10 @@ from PySide6.QtCore import QSettings, QTimer
 from PySide6.QtWidgets import QApplication
 
 from aligner.data_files import demo as demo_document
-from aligner.drawing.theme import Appearance, scale_to_fit, theme_for
+from aligner.drawing.theme import scale_to_fit, theme_for
 from aligner.storage.places import recovery_folder
 from aligner.window.main_window import MainWindow
+from aligner.window.preferences import preferences_in
 
 
 def run_window(path: Path | None, *, demo: bool = False) -> int:
@@ -26,12 +27,13 @@ def run_window(path: Path | None, *, demo: bool = False) -> int:
     application.setStyle("Fusion")
     settings = QSettings()
     screen = application.primaryScreen().availableGeometry()
-    theme = theme_for(
-        Appearance(str(settings.value("appearance", Appearance.SYSTEM.value))),
-        scale_to_fit(screen.width(), screen.height()),
-    )
+    chosen = preferences_in(settings)
+    fit = scale_to_fit(screen.width(), screen.height())
+    theme = theme_for(chosen.appearance, fit * chosen.text_size / 100)
     application.setPalette(theme.qt_palette())
-    window = MainWindow(theme, settings=settings, recovery=recovery_folder())
+    window = MainWindow(
+        theme, chosen.units, settings=settings, recovery=recovery_folder(), preferences=chosen
+    )
     geometry = settings.value("geometry")
     if geometry is not None:
         window.restoreGeometry(geometry)

@@ -53,12 +53,16 @@ class HistoryPage(QWidget):
         next_wanted: a new job is to be begun from the one in that file.
         folder_chosen: another folder is looked in from now on.
         read_all: every job of the folder is on the list.
+        changed: there is something else to say of the list.
+        left: Escape: back to the job.
     """
 
     open_wanted = Signal(Path)
     next_wanted = Signal(Path)
     folder_chosen = Signal(Path)
     read_all = Signal()
+    changed = Signal()
+    left = Signal()
 
     def __init__(self, theme: Theme, folder: Path) -> None:
         super().__init__()
@@ -127,6 +131,12 @@ class HistoryPage(QWidget):
         row = self.table.currentIndex().row()
         return self.model.rows[row] if 0 <= row < len(self.model.rows) else None
 
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() == Qt.Key.Key_Escape:
+            self.left.emit()
+        else:
+            super().keyPressEvent(event)
+
     def _set_up_table(self, theme: Theme) -> None:
         table = self.table
         table.setModel(self.model)
@@ -177,6 +187,7 @@ class HistoryPage(QWidget):
                 return
         self._turns.stop()
         self._keep_choice(lambda: self.model.add(rows))
+        self.changed.emit()
         self.read_all.emit()
 
     def _search(self, text: str) -> None:

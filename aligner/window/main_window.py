@@ -3,39 +3,53 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
 from typing import Any
 
 from PySide6.QtCore import QEvent, QSettings, Qt
-from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence
+from PySide6.QtGui import (
+    QCloseEvent,
+    QDragEnterEvent,
+    QDropEvent,
+    QResizeEvent,
+    QShowEvent,
+)
 from PySide6.QtWidgets import (
+    QApplication,
     QHBoxLayout,
     QMainWindow,
-    QMenu,
-    QStackedWidget,
     QVBoxLayout,
     QWidget,
 )
 
 from aligner.assessment import Stage
-from aligner.drawing.theme import EDGE, HEIGHT, WIDTH, Theme
+from aligner.assessment.stages import where_to_begin
+from aligner.drawing.theme import EDGE, HEIGHT, WIDTH, Theme, theme_for
 from aligner.job import Job
 from aligner.job.stamps import now_here
 from aligner.units.preferred import Preferred
 from aligner.window.autosave import Autosave
 from aligner.window.background import Background
+from aligner.window.beside import PagesBeside
 from aligner.window.document_watch import DocumentWatch
 from aligner.window.file_menu import FileMenu
 from aligner.window.filing import Filing
 from aligner.window.labels import Caution, label
+from aligner.window.menus import fill_menus
 from aligner.window.open_job import OpenJob
+from aligner.window.page_stack import PageStack
+from aligner.window.preferences import Preferences, keep_preferences
 from aligner.window.printing import Printing
 from aligner.window.question_bar import QuestionBar
 from aligner.window.recent import RecentFiles
 from aligner.window.stage_list import StageList
 from aligner.window.stage_page import Setting, make_page
 from aligner.window.style_sheet import style_sheet
+
+#: Width, at 100 % text, below which the stage list shows its marks alone.
+_FOLDED_BELOW = 1100
 
 
 class MainWindow(QMainWindow):
@@ -49,6 +63,7 @@ class MainWindow(QMainWindow):
         now: Callable[[], datetime] = now_here,
         settings: QSettings | None = None,
         recovery: Path | None = None,
+        preferences: Preferences | None = None,
     ) -> None:
         """Make the window.
 
@@ -58,6 +73,7 @@ class MainWindow(QMainWindow):
             now: the time, with the offset from UTC.
             settings: what is remembered from one start to the next; nothing if left out.
             recovery: the folder for copies of unsaved edits; none are made if left out.
+            preferences: what the theme and the units were made from.
         """
         super().__init__()
         self.open_job = OpenJob(parent=self, now=now)
@@ -67,18 +83,23 @@ class MainWindow(QMainWindow):
         self._setting = Setting(
             self.open_job, theme, show or Preferred(), now, self.go_to, self.save
         )
-        self._pages: dict[Stage, Any] = {}  # each a widget and a StagePage
+        self._preferences = preferences or Preferences()
+        self._fit = theme.text_scale * 100 / self._preferences.text_size
+        self._is_beside = False  # whether a page beside the stages is on the screen
         self.stages = StageList(theme, tuple(Stage))
         self.sentence = label("", "sentence", wraps=True)
         self.detail = label("", "quiet", wraps=True)
         self.caution = Caution()
         self.question = QuestionBar()
-        self._stack = QStackedWidget()
+        self._stack = PageStack(self._make_page)
         self._background = Background(self)
         self._watch = DocumentWatch(self._background, self)
         self._recent = RecentFiles(settings)
         self.filing = Filing(
             self.open_job, self.question, self._watch, self._recent, now, window=self
+        )
+        self._pages_beside = PagesBeside(
+            self, self.filing, self.question, settings, self.take_preferences
         )
         self._autosave: Autosave | None = None
         self._recovery = recovery
@@ -90,7 +111,6 @@ class MainWindow(QMainWindow):
         self.setAcceptDrops(True)
         self.resize(theme.px(WIDTH), theme.px(HEIGHT))
         self._connect()
-        self.go_to(Stage.ALIGN)
 
     def open_path(self, path: Path) -> None:
         """Open a job's file; what is wrong with it is said in the window."""
@@ -124,23 +144,87 @@ class MainWindow(QMainWindow):
 
     def go_to(self, stage: Stage) -> None:
         """Show a stage and put the keyboard where it begins."""
-        focus = self.focusWidget()
-        if focus is not None:
-            focus.clearFocus()  # what is being typed is kept before the page goes
         self._current = stage
-        page = self.page(stage)
-        self._stack.setCurrentWidget(page)
-        self._refresh()
-        page.begin()
-        self._say()
+        self._show(self.page(stage), is_beside=False)
+
+    def go_back(self) -> None:
+        """Back from a page beside the stages to the stage it was opened from."""
+        self.go_to(self._current)
+
+    def show_manual(self) -> None:
+        """Open the manual at the page of the stage that is open."""
+        self._show(self._pages_beside.manual(self._setting, self._current))
+
+    def show_history(self) -> None:
+        """Show all the jobs of the folder."""
+        self._show(self._pages_beside.history(self._setting))
+
+    def show_preferences(self) -> None:
+        """Show what can be chosen."""
+        self._show(self._pages_beside.preferences(self._preferences))
+
+    def show_bench(self) -> None:
+        """Show the open stage in very large type, or leave that view."""
+        if self._is_beside:
+            self.go_back()
+        else:
+            self._show(self._pages_beside.bench(self._setting, self._current))
 
     def page(self, stage: Stage) -> Any:
         """The page of a stage, made when it is first asked for."""
-        if stage not in self._pages:
-            made = make_page(stage, self._setting)
-            self._stack.addWidget(made)
-            self._pages[stage] = made
-        return self._pages[stage]
+        return self._stack.page(stage)
+
+    def take_preferences(self, chosen: Preferences) -> None:
+        """Show everything in other colours, sizes or units from now on."""
+        self.filing.keep_what_is_typed()
+        keep_preferences(self._settings, chosen)
+        self._preferences = chosen
+        theme = theme_for(chosen.appearance, self._fit * chosen.text_size / 100)
+        self._setting = replace(self._setting, theme=theme, show=chosen.units)
+        self.printing.show = chosen.units
+        self._pages_beside.forget()
+        self._stack.forget()
+        application = QApplication.instance()
+        if isinstance(application, QApplication):
+            application.setPalette(theme.qt_palette())
+        self.setStyleSheet(style_sheet(theme))
+        self.stages.set_theme(theme)
+        self._fold_stages()
+        self.show_preferences()
+
+    def say(self) -> None:
+        """Say again what the page on the screen has to say."""
+        if self._stack.shown is None:
+            return
+        said = self._stack.shown.sentence()
+        self.sentence.setText(said[0])
+        self.detail.setText(said[1])
+        self.detail.setVisible(bool(said[1]))
+        self.caution.say(said[2] if len(said) > 2 else "")
+
+    def _show(self, page: Any, *, is_beside: bool = True) -> None:
+        focus = self.focusWidget()
+        if focus is not None:
+            focus.clearFocus()  # what is being typed is kept before its page goes
+        self._is_beside = is_beside
+        self._stack.put_on_screen(page)
+        self._refresh()
+        page.begin()
+        self.say()
+
+    def _make_page(self, stage: Stage) -> Any:
+        page: Any = make_page(stage, self._setting)
+        if stage is Stage.TIGHTEN:
+            page.door.ticked.connect(self._sound)
+        return page
+
+    def _sound(self) -> None:
+        if self._preferences.sound:
+            QApplication.beep()
+
+    def _fold_stages(self) -> None:
+        wide = self._setting.theme.px(_FOLDED_BELOW)
+        self.stages.set_folded(self.width() < wide)
 
     def _lay_out(self) -> None:
         center = QWidget()
@@ -161,10 +245,15 @@ class MainWindow(QMainWindow):
 
     def _connect(self) -> None:
         self.open_job.changed.connect(self._refresh)
-        self.open_job.look_changed.connect(self._say)
+        self.open_job.look_changed.connect(self.say)
         self.open_job.kept_changed.connect(self._say_kept)
         self.stages.chosen.connect(lambda name: self.go_to(Stage(name)))
-        self.filing.opened.connect(lambda: self.go_to(Stage.ALIGN))
+        self.filing.opened.connect(self._begin)
+
+    def _begin(self) -> None:
+        """Show another job where its work stands."""
+        stages = self.open_job.assessment.stages
+        self.go_to(where_to_begin(self.open_job.job, stages))
 
     def _keep_recovery_copies(self, folder: Path, now: Callable[[], datetime]) -> None:
         autosave = Autosave(self.open_job, self._background, now, folder, self)
@@ -179,18 +268,14 @@ class MainWindow(QMainWindow):
         self._autosave = autosave
 
     def _refresh(self) -> None:
+        if self._stack.shown is None:
+            return
         job, assessment = self.open_job.job, self.open_job.assessment
-        self.stages.show_job(job.sheet.name, job.title, assessment.stages, self._current)
-        self.page(self._current).refresh()
-        self._say()
+        current = None if self._is_beside else self._current
+        self.stages.show_job(job.sheet.name, job.title, assessment.stages, current)
+        self._stack.shown.refresh()
+        self.say()
         self._say_kept()
-
-    def _say(self) -> None:
-        said = self.page(self._current).sentence()
-        self.sentence.setText(said[0])
-        self.detail.setText(said[1])
-        self.detail.setVisible(bool(said[1]))
-        self.caution.say(said[2] if len(said) > 2 else "")
 
     def _say_kept(self) -> None:
         path = self.open_job.path
@@ -207,7 +292,6 @@ class MainWindow(QMainWindow):
         self.setWindowModified(self.open_job.has_unsaved_edits)
 
     def _fill_menus(self) -> None:
-        keys = QKeySequence.StandardKey
         file = self.menuBar().addMenu("&File")
         self.printing = Printing(
             self.open_job,
@@ -218,28 +302,7 @@ class MainWindow(QMainWindow):
             window=self,
         )
         self._file_menu = FileMenu(file, self, self.filing, self.printing, self._recent)
-        edit = self.menuBar().addMenu("&Edit")
-        undo = self.open_job.edits.createUndoAction(self, "Undo")
-        undo.setShortcuts(keys.Undo)
-        redo = self.open_job.edits.createRedoAction(self, "Redo")
-        redo.setShortcuts(keys.Redo)
-        edit.addActions([undo, redo])
-        self._add(edit, "Answer the &question", "F6", self.question.take_keyboard)
-        go = self.menuBar().addMenu("&Stage")
-        for number, stage in enumerate(Stage, start=1):
-            self._add(go, stage.title, f"Alt+{number}", lambda stage=stage: self.go_to(stage))
-
-    def _add(
-        self,
-        menu: QMenu,
-        words: str,
-        keys: QKeySequence.StandardKey | str,
-        act: Callable[[], object],
-    ) -> None:
-        action = QAction(words, self)
-        action.setShortcut(QKeySequence(keys))
-        action.triggered.connect(lambda _=False: act())
-        menu.addAction(action)
+        fill_menus(self)
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if any(url.isLocalFile() for url in event.mimeData().urls()):
@@ -249,6 +312,15 @@ class MainWindow(QMainWindow):
         files = [url.toLocalFile() for url in event.mimeData().urls() if url.isLocalFile()]
         if files:
             self.filing.unless_unsaved(lambda: self.open_path(Path(files[0])))
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if self._stack.shown is None:
+            self._begin()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fold_stages()
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)

@@ -43,7 +43,7 @@ class Printing(QObject):
         self._open_job = open_job
         self._filing = filing
         self._question = question
-        self._show = show
+        self.show = show
         self._settings = settings
         self._in_hand: QPrinter | None = None  # the dialogs do not keep their printer alive
 
@@ -83,7 +83,7 @@ class Printing(QObject):
         from aligner.report.card import paint_card
 
         try:
-            paint_card(self._open_job.job, printer, self._show)
+            paint_card(self._open_job.job, printer, self.show)
         except OSError as error:
             self._question.say(f"The job card was not printed: {error}.")
 
@@ -94,7 +94,7 @@ class Printing(QObject):
         self._save_as(
             "The job card",
             " card.pdf",
-            lambda path: write_card(self._open_job.job, path, self._show, self.page_size()),
+            lambda path: write_card(self._open_job.job, path, self.show, self.page_size()),
         )
 
     def save_bench_list(self) -> None:
@@ -106,7 +106,7 @@ class Printing(QObject):
             return
 
         def write(path: Path) -> None:
-            bench_list(self._open_job.job, path, self.page_size(), self._show)
+            bench_list(self._open_job.job, path, self.page_size(), self.show)
 
         self._save_as("The bench list", " bench list.pdf", write)
 

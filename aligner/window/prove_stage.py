@@ -7,7 +7,7 @@ the button, and whether the list is ticked is read off the list, never ticked he
 from __future__ import annotations
 
 from collections.abc import Callable
-from datetime import date
+from datetime import date, datetime
 from itertools import pairwise
 
 from PySide6.QtCore import Qt
@@ -15,7 +15,7 @@ from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import QPlainTextEdit, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import GAP, Theme
-from aligner.job import Job
+from aligner.job import Job, SignOff
 from aligner.job.edits_prove import (
     with_check,
     with_check_note,
@@ -24,12 +24,14 @@ from aligner.job.edits_prove import (
     without_sign_off,
 )
 from aligner.job.final_checks import checks_of, final_checks, open_checks
+from aligner.job.stamps import now_here
 from aligner.units.preferred import Preferred
 from aligner.window.check_row import CheckRow
 from aligner.window.job_summary import summary_rows
 from aligner.window.labels import Card, set_tone
 from aligner.window.open_job import OpenJob
 from aligner.window.page import Cell, Page, table_card, wrapping
+from aligner.window.recheck_card import RecheckCard
 from aligner.window.sign_off_card import SignOffCard
 
 
@@ -58,6 +60,7 @@ class ProveStage(QWidget):
         theme: Theme,
         show: Preferred,
         today: Callable[[], date] = date.today,
+        now: Callable[[], datetime] = now_here,
     ) -> None:
         super().__init__()
         self._open_job = open_job
@@ -85,7 +88,9 @@ class ProveStage(QWidget):
         self.sign_off_card.asked.connect(self._keep_typing)
         self.sign_off_card.signed.connect(self._sign)
         self.sign_off_card.opened_again.connect(self._open_again)
-        for card in (self._checks_card, road_card, summary, self.sign_off_card):
+        self.recheck_card = RecheckCard(open_job, theme, show, now)
+        cards = (self._checks_card, road_card, summary, self.sign_off_card, self.recheck_card)
+        for card in cards:
             self.page.add(card)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -98,7 +103,7 @@ class ProveStage(QWidget):
         job, tightening = self._open_job.job, self._open_job.assessment.tightening
         signed = job.prove.sign_off
         if signed is not None:
-            return "Signed off.", f"By {signed.name} on {signed.on}."
+            return self._after_sign_off(signed)
         if not tightening.is_finished:
             return (
                 "Finish the tightening list first.",
@@ -109,7 +114,34 @@ class ProveStage(QWidget):
             how = {check.name: check.how for check in final_checks()}
             name = waiting[0][:1].lower() + waiting[0][1:]
             return f"Next check: {name}.", how.get(waiting[0], "")
+        left = self._left_undone()
+        if left:
+            return "Not ready to sign off.", f"{left[0][:1].upper()}{left[0][1:]}."
         return "Ready to sign off.", "Every check is done and every step of the list is ticked."
+
+    def _after_sign_off(self, signed: SignOff) -> tuple[str, str]:
+        waiting = [row for row in self._open_job.assessment.rechecks if not row.is_done]
+        by = f"Signed off by {signed.name} on {signed.on}."
+        if not waiting:
+            return "Signed off.", by
+        distance = self._show.show_distance(waiting[0].after_km)
+        first = f"After {distance}: {waiting[0].title}."
+        if len(waiting) == 1:
+            return "1 fastener is still to be checked again.", f"{first} {by}"
+        return f"{len(waiting)} fasteners are still to be checked again.", f"{first} {by}"
+
+    def _left_undone(self) -> list[str]:
+        """What the other stages leave open: parts to fit, and things not back on the bike."""
+        assessment = self._open_job.assessment
+        found = []
+        parts = assessment.inspection.open_parts
+        if parts:
+            what = "1 part" if len(parts) == 1 else f"{len(parts)} parts"
+            found.append(f"{what} to replace not fitted yet (see Inspect)")
+        not_back = assessment.strip.not_back
+        if not_back:
+            found.append(f"not back on the bike yet: {', '.join(not_back)} (see Strip)")
+        return found
 
     def begin(self) -> None:
         """Put the keyboard on the page."""
@@ -128,6 +160,7 @@ class ProveStage(QWidget):
             self._set_road_test(job.prove.road_test)
         self.road_test.setReadOnly(signed is not None)
         self._show_summary()
+        self.recheck_card.show_job(job, self._open_job.assessment)
         self.sign_off_card.show_sign_off(signed, self.what_is_open(), self._today())
 
     def what_is_open(self) -> str:
@@ -141,6 +174,7 @@ class ProveStage(QWidget):
             found.append(more if len(checks) > 1 else f"one final check is open: {first}")
         if not tightening.is_finished:
             found.append(f"the list is open ({self._list_words()})")
+        found += self._left_undone()
         return "; and ".join(found)
 
     def _list_words(self) -> str:

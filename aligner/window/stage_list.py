@@ -21,6 +21,7 @@ class StageRow(QWidget):
         self._theme = theme
         self._standing = StageStanding(stage, StageState.OPEN, "")
         self._is_current = False
+        self._is_folded = False
         self._shortcut = f"Alt+{number}"
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
@@ -38,6 +39,7 @@ class StageRow(QWidget):
         self.setAccessibleName(f"{standing.stage.title}: {standing.line}")
         here = "on the screen, " if is_current else ""
         self.setAccessibleDescription(f"{here}{standing.state.value}, {self._shortcut}")
+        self.setToolTip(f"{standing.stage.title}: {standing.line} ({self._shortcut})")
         self.update()
 
     def set_theme(self, theme: Theme) -> None:
@@ -46,8 +48,13 @@ class StageRow(QWidget):
         self.updateGeometry()
         self.update()
 
+    def set_folded(self, is_folded: bool) -> None:
+        """Draw the mark alone."""
+        self._is_folded = is_folded
+        self.update()
+
     def sizeHint(self) -> QSize:
-        return QSize(self._theme.px(174), self._theme.px(54))
+        return QSize(self._theme.px(48), self._theme.px(54))
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         self.chosen.emit(self.stage.value)
@@ -73,6 +80,8 @@ class StageRow(QWidget):
             painter.drawRoundedRect(frame.adjusted(2, 2, -2, -2), 5, 5)
         middle = self.height() / 2
         draw_mark(painter, theme, self._standing.state, QPointF(theme.px(24), middle), theme.px(9))
+        if self._is_folded:
+            return
         left = theme.px(46)
         width = self.width() - left - 6
         painter.setPen(theme.color("ink"))
@@ -158,16 +167,32 @@ class StageList(QWidget):
         column.addStretch(1)
         self._kept.setContentsMargins(12, 0, 4, 0)
         column.addWidget(self._kept)
+        self._is_folded = False
         self.set_theme(theme)
 
     def set_theme(self, theme: Theme) -> None:
         """Draw in another theme from now on."""
-        self.setFixedWidth(theme.px(174) + 16)
+        self._theme = theme
         for row in self._rows.values():
             row.set_theme(theme)
+        self._set_width()
+
+    def set_folded(self, is_folded: bool) -> None:
+        """Show the marks alone, where the window is narrow; the words stay for a tool tip."""
+        if is_folded == self._is_folded:
+            return
+        self._is_folded = is_folded
+        for row in self._rows.values():
+            row.set_folded(is_folded)
+        for text in (self._bike, self._title, self._kept):
+            text.setVisible(not is_folded)
+        self._set_width()
+
+    def _set_width(self) -> None:
+        self.setFixedWidth(self._theme.px(48 if self._is_folded else 174) + 16)
 
     def show_job(
-        self, bike: str, title: str, standings: tuple[StageStanding, ...], current: Stage
+        self, bike: str, title: str, standings: tuple[StageStanding, ...], current: Stage | None
     ) -> None:
         """Show whose job it is and where every stage stands."""
         self._bike.setText(bike or "Unnamed bike")

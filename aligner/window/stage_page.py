@@ -25,6 +25,7 @@ class Setting:
         show: the units a person prefers.
         now: the time, with the offset from UTC.
         go_to: shows another stage.
+        save: saves the job, asking for a file where it has none; whether it is saved now.
     """
 
     open_job: OpenJob
@@ -32,6 +33,7 @@ class Setting:
     show: Preferred
     now: Callable[[], datetime]
     go_to: Callable[[Stage], None]
+    save: Callable[[], bool] = lambda: False
 
 
 class StagePage(Protocol):
@@ -56,7 +58,27 @@ def make_page(stage: Stage, setting: Setting) -> QWidget:
         case Stage.BIKE:
             from aligner.window.bike_stage import BikeStage
 
-            return BikeStage(setting.open_job, setting.theme, setting.show)
+            return BikeStage(setting.open_job, setting.theme, setting.show, setting.now)
+        case Stage.STRIP:
+            from aligner.window.strip_stage import StripStage
+
+            strip = StripStage(setting.open_job, setting.theme, setting.show, setting.now)
+            strip.finished.connect(lambda: setting.go_to(Stage.INSPECT))
+            return strip
+        case Stage.INSPECT:
+            from aligner.window.inspect_stage import InspectStage
+
+            inspect = InspectStage(
+                setting.open_job, setting.theme, setting.show, setting.now, setting.save
+            )
+            inspect.finished.connect(lambda: setting.go_to(Stage.BUILD))
+            return inspect
+        case Stage.BUILD:
+            from aligner.window.build_stage import BuildStage
+
+            build = BuildStage(setting.open_job, setting.theme, setting.show, setting.now)
+            build.finished.connect(lambda: setting.go_to(Stage.ALIGN))
+            return build
         case Stage.ALIGN:
             from aligner.window.align_stage import AlignStage
 
@@ -69,8 +91,9 @@ def make_page(stage: Stage, setting: Setting) -> QWidget:
             tighten = TightenStage(setting.open_job, setting.theme, setting.show, setting.now)
             tighten.finished.connect(lambda: setting.go_to(Stage.PROVE))
             tighten.heights_wanted.connect(lambda: setting.go_to(Stage.ALIGN))
+            tighten.sheet_wanted.connect(lambda: setting.go_to(Stage.BIKE))
             return tighten
         case Stage.PROVE:
             from aligner.window.prove_stage import ProveStage
 
-            return ProveStage(setting.open_job, setting.theme, setting.show)
+            return ProveStage(setting.open_job, setting.theme, setting.show, now=setting.now)

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from aligner.data_files import resource
 from aligner.drawing.theme import Palette, Theme, TypeSize
 
 
 def style_sheet(theme: Theme) -> str:
     """The style sheet of a theme."""
     return _STYLE.format(
+        down=resource("icons", "down.svg").as_posix(),
         **{name: getattr(theme.palette, name) for name in Palette.__dataclass_fields__},
         **{size.value: theme.points(size) for size in TypeSize},
         **{f"px{pixels}": max(1, theme.px(pixels)) for pixels in (3, 4, 5, 6, 7, 9, 10, 13, 14)},
@@ -48,8 +50,11 @@ QLineEdit, QPlainTextEdit, QComboBox {{ background: {card}; border: 1px solid {e
     selection-color: {on_accent}; }}
 QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus {{ border: 2px solid {accent};
     padding: {px3}px {px5}px; }}
+QLineEdit[typeSize="sentence"], QPushButton[typeSize="sentence"] {{ font-size: {sentence}pt; }}
 QLineEdit[refused="true"] {{ border: 2px dashed {attention}; padding: {px3}px {px5}px; }}
 QLineEdit:read-only {{ background: {ground}; color: {quiet}; }}
+QComboBox::drop-down {{ border: none; width: {px22}px; }}
+QComboBox::down-arrow {{ image: url({down}); width: {px13}px; height: {px13}px; }}
 QComboBox QAbstractItemView {{ background: {card}; color: {ink};
     selection-background-color: {accent_soft}; selection-color: {ink}; }}
 QCheckBox {{ spacing: 10px; padding: 3px; }}

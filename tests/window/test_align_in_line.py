@@ -292,6 +292,7 @@ def test_kept_methods_are_saved_and_read_again(qtbot, window, card, tmp_path):
 
 def test_an_empty_job_takes_a_plate_reading(qtbot, window):
     window.show_job(Job())
+    window.go_to(Stage.ALIGN)
     card = window.page(Stage.ALIGN).in_line_card
     card.go_to_first_box()
     type_walking(qtbot, window, "0.4", "")

@@ -147,6 +147,7 @@ def test_a_dimension_that_cannot_be_right_is_refused_at_its_box_and_kept(
 
 def test_dimensions_without_a_lever_are_refused_before_anything_is_read(qtbot, window, page):
     window.show_job(Job())
+    window.go_to(Stage.ALIGN)
     page.go_to_view(View.POINTS)
     points = page.view_page(View.POINTS)
     press(qtbot, window, Qt.Key.Key_Return)  # add a pair

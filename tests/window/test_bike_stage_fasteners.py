@@ -184,7 +184,7 @@ def test_the_stem_nut_asks_for_seating_and_back_off_and_no_other_does(page):
         row.open_button.click()
         assert row.boxes["seating"].isVisibleTo(row) is is_asked
         assert row.boxes["back_off"].isVisibleTo(row) is is_asked
-    assert page.fasteners.rows["stem nut"].boxes["seating"].line.text() == "40 to 50 N·m"
+    assert page.fasteners.rows["stem nut"].boxes["seating"].line.text() == "35 to 45 N·m"
     assert page.fasteners.rows["left cap"].choices["side"].answer == Side.LEFT
 
 

@@ -245,8 +245,10 @@ def test_a_question_nobody_asked_for_leaves_the_keyboard_where_it_is_until_f6(
     window = make(document)
     window.activateWindow()
     qtbot.waitUntil(window.isActiveWindow)
+    window.go_to(Stage.ALIGN)
     cell = window.page(Stage.ALIGN).height_card.boxes["left"].first_cell
     cell.setFocus()
+    look(qtbot, window)  # the look of coming to the front is over
     change_from_outside(document)
     look(qtbot, window)
     assert answers(window) == ["Open it as it is now", "Stay with this"]

@@ -7,19 +7,21 @@ from datetime import UTC, date, datetime
 import pytest
 from PySide6.QtCore import Qt
 
+from aligner.assessment.ticks import with_tick
 from aligner.drawing.theme import Theme
 from aligner.errors import AlignerError
 from aligner.job import Check, Job, Prove
-from aligner.job.edits import with_tick
 from aligner.job.edits_prove import with_check, with_check_note, with_sign_off
 from aligner.job.final_checks import checks_of, final_checks, open_checks
 from aligner.sheet import Fastener, Sheet, Side
+from aligner.sheet.quantities import Torque
 from aligner.units.preferred import Preferred
 from aligner.window.open_job import OpenJob
 from aligner.window.prove_stage import ProveStage
 
 _DAY = date(2026, 5, 4)
 _AT = datetime(2026, 5, 4, 9, 30, tzinfo=UTC)
+_TORQUE = Torque.typed("23 N·m")
 _NAMES = [check.name for check in final_checks()]
 _FASTENERS = (
     Fastener(name="left lower clamp", kind="lower_clamp", side=Side.LEFT, bolts=2),
@@ -33,7 +35,9 @@ def _job() -> Job:
 
 def _with_list_ticked(job: Job, reason: str = "") -> Job:
     for standing in OpenJob(job).assessment.tightening.steps:
-        job = with_tick(job, standing.step.key, _AT, reason=reason)
+        torque = _TORQUE if standing.step.torque_missing else None
+        why = reason or standing.waits_for
+        job = with_tick(job, standing.step.key, _AT, torque=torque, reason=why)
     return job
 
 

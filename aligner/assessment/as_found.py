@@ -1,0 +1,147 @@
+"""How things stood before anything was loosened, as rows of a name and words.
+
+For the job card and for Align. A height carries the uncertainty of its gauge: read before
+stripping, it is no more exact than one read afterwards.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from aligner.assessment.readings import gauge_of, judged, mean_of
+from aligner.gauging import Estimate, difference
+from aligner.job import Job
+from aligner.sheet import ForkKind
+from aligner.sheet.quantities import Quantity
+from aligner.units.preferred import Preferred
+
+SIDES = ("left", "right")
+
+
+@dataclass(frozen=True)
+class AsFoundRow:
+    """One thing that was read or noted.
+
+    Attributes:
+        name: the same in every job ("left height").
+        words: as a person reads it, with ± where the gauge is known.
+    """
+
+    name: str
+    words: str
+
+
+def has_heights_as_found(job: Job) -> bool:
+    """Whether both heights were read before anything was loosened."""
+    heights = job.as_found.protrusion
+    return bool(heights.left and heights.right)
+
+
+def has_air(job: Job) -> bool:
+    """Whether an air pressure is asked for: the fork holds air, or one was written down."""
+    return (
+        job.sheet.fork.kind is ForkKind.AIR_ASSISTED
+        or job.sheet.legs.oil.air_pressure is not None
+        or bool(job.as_found.air_pressure)
+    )
+
+
+def as_found_rows(job: Job, show: Preferred) -> tuple[AsFoundRow, ...]:
+    """Everything that was read or noted; what was not has no row."""
+    found = job.as_found
+    rows = [
+        *_pair_rows(job, found.protrusion, ("left height", "right height"), "heights", show),
+        *_pair_rows(
+            job,
+            found.bracket,
+            ("left, bracket to frame", "right, bracket to frame"),
+            "bracket to frame",
+            show,
+        ),
+        AsFoundRow("handlebars", found.handlebars),
+        AsFoundRow("air pressure", found.air_pressure),
+        AsFoundRow("steering", found.steering),
+    ]
+    for side in SIDES:
+        leg = getattr(found, side)
+        oil = ", ".join(part for part in (leg.oil.text if leg.oil else "", leg.oil_look) if part)
+        rows += [AsFoundRow(f"{side} preload", leg.preload), AsFoundRow(f"{side} oil", oil)]
+    for load in ("static", "rider"):
+        rows.append(AsFoundRow(f"{load} sag", sag_words(job, load, show)))
+    return tuple(row for row in rows if row.words)
+
+
+def mean_words(job: Job, readings: Sequence[Quantity], gauge: str | None, show: Preferred) -> str:
+    """The mean of some readings with its uncertainty; "" where there is none."""
+    estimate = mean_of(readings, gauge_of(job, gauge))
+    return _estimate_words(estimate, show) if estimate else ""
+
+
+def difference_words(
+    job: Job,
+    left: Sequence[Quantity],
+    right: Sequence[Quantity],
+    gauge: str | None,
+    show: Preferred,
+) -> str:
+    """Left less right with its uncertainty, and which is the greater; "" unless both are read.
+
+    The part of the uncertainty that one gauge brings to both readings alike falls out of it.
+    """
+    described = gauge_of(job, gauge)
+    one, other = mean_of(left, described), mean_of(right, described)
+    if one is None or other is None:
+        return ""
+    unlike = difference(one, other, same_gauge=described is not None)
+    found = judged(unlike.value_mm, unlike.standard_uncertainty_mm, unlike.degrees_of_freedom, None)
+    size = _sized(abs(unlike.value_mm), found.judgement.expanded_uncertainty, show)
+    if unlike.value_mm == 0:
+        return f"left and right alike, {size}"
+    return f"left {'more' if unlike.value_mm > 0 else 'less'} by {size}"
+
+
+def sag_words(job: Job, load: str, show: Preferred) -> str:
+    """The sag as found ("static", "rider"); "" until its two lengths are read.
+
+    Extended length less the length under the load: common practice, no source.
+    """
+    sag = job.as_found.sag
+    loaded = getattr(sag, load)
+    if not (sag.extended and loaded):
+        return ""
+    size = _mean(sag.extended) - _mean(loaded)
+    if size < 0:
+        return f"{load} length longer than extended: one of them is misread"
+    return show.show_length(size)
+
+
+def _pair_rows(
+    job: Job, pair: object, names: tuple[str, str], both: str, show: Preferred
+) -> list[AsFoundRow]:
+    gauge: str | None = getattr(pair, "gauge", None)
+    left, right = (getattr(pair, side) for side in SIDES)
+    rows = [
+        AsFoundRow(name, mean_words(job, readings, gauge, show))
+        for name, readings in zip(names, (left, right), strict=True)
+    ]
+    unlike = difference_words(job, left, right, gauge, show)
+    return [*rows, AsFoundRow(f"{both}, difference", unlike)]
+
+
+def _estimate_words(estimate: Estimate, show: Preferred) -> str:
+    found = judged(
+        estimate.value_mm, estimate.standard_uncertainty_mm, estimate.degrees_of_freedom, None
+    )
+    return _sized(estimate.value_mm, found.judgement.expanded_uncertainty, show)
+
+
+def _sized(value_mm: float, expanded_mm: float | None, show: Preferred) -> str:
+    shown = show.show_length(value_mm, fine=1)
+    if expanded_mm is None:
+        return shown
+    return f"{shown.split(' ', 1)[0]} ± {show.show_length(expanded_mm, fine=1)}"
+
+
+def _mean(readings: Sequence[Quantity]) -> float:
+    return sum(reading.value for reading in readings) / len(readings)

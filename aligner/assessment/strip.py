@@ -1,0 +1,194 @@
+"""Taking apart: the loosening list with what the log says was undone, what came off, what is next.
+
+The trap: the heights as found cannot be read once a clamp is slack. So they come first, before the
+first step, and the list asks for them again before the first clamp.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+from functools import lru_cache
+
+from aligner.assessment.as_found import AsFoundRow, as_found_rows, has_heights_as_found
+from aligner.assessment.fasteners import joints_of, rules_of
+from aligner.assessment.notice import Notice, attention, note
+from aligner.assessment.tightening import StepStanding, StepState
+from aligner.errors import AlignerError
+from aligner.fastening.joints import Joint
+from aligner.fastening.planner import Plan
+from aligner.fastening.rules import Rule
+from aligner.fastening.strip import strip
+from aligner.job import Job, ticked_steps
+from aligner.job.strip import Removed
+from aligner.sheet import HandlebarPlace
+from aligner.units.preferred import Preferred
+
+
+class StripSubject(StrEnum):
+    """What is to be done next."""
+
+    SHEET = "sheet"
+    HEIGHTS = "heights"
+    LOOSEN = "loosen"
+    DONE = "done"
+
+
+@dataclass(frozen=True)
+class OffPart:
+    """Something that was taken off, and its place in the order (0: the first off)."""
+
+    place: int
+    entry: Removed
+
+
+@dataclass(frozen=True)
+class StripAssessment:
+    """The whole of the taking apart.
+
+    Attributes:
+        job: it is of.
+        steps: in their order; none of them carries a torque or a tool.
+        notices: what to know.
+    """
+
+    job: Job
+    steps: tuple[StepStanding, ...] = ()
+    notices: tuple[Notice, ...] = ()
+
+    @property
+    def next_step(self) -> StepStanding | None:
+        """The step in hand: the first that is not done."""
+        return next((step for step in self.steps if step.state is StepState.NEXT), None)
+
+    @property
+    def done_count(self) -> int:
+        """How many steps are done."""
+        return sum(step.state is StepState.DONE for step in self.steps)
+
+    @property
+    def is_finished(self) -> bool:
+        """Whether every step is done, and there is one."""
+        return bool(self.steps) and self.done_count == len(self.steps)
+
+    @property
+    def is_begun(self) -> bool:
+        """Whether anything was read, loosened or taken off."""
+        return self.job.is_strip_begun
+
+    @property
+    def removed(self) -> tuple[OffPart, ...]:
+        """Everything that was taken off, in the order it came off, what is back with it."""
+        return tuple(OffPart(place, each) for place, each in enumerate(self.job.strip.removed))
+
+    @property
+    def to_go_back(self) -> tuple[OffPart, ...]:
+        """What is still off, the last off first."""
+        return tuple(each for each in reversed(self.removed) if each.entry.back is None)
+
+    @property
+    def not_back(self) -> tuple[str, ...]:
+        """The names of what is still off, the last off first."""
+        return tuple(each.entry.name for each in self.to_go_back)
+
+    @property
+    def asks_for_heights(self) -> bool:
+        """Whether the heights as found are still to be read, and still can be."""
+        step = next((each for each in self.steps if each.step.reads == "protrusion"), None)
+        if step is None or has_heights_as_found(self.job) or step.state is StepState.DONE:
+            return False
+        clamps = [each for each in self.steps if each.step.joint_kind in _CLAMPS]
+        return all(each.state is not StepState.DONE for each in clamps)
+
+    @property
+    def subject(self) -> StripSubject:
+        """What is to be done next."""
+        if not self.steps:
+            return StripSubject.SHEET
+        if self.is_finished:
+            return StripSubject.DONE
+        if self.asks_for_heights and not self.done_count:
+            return StripSubject.HEIGHTS
+        return StripSubject.LOOSEN
+
+    @property
+    def sentence(self) -> tuple[str, str, str]:
+        """What to do next, its detail, and the caution that belongs to it."""
+        match self.subject:
+            case StripSubject.SHEET:
+                text = self.notices[0].text if self.notices else "The sheet lists no fasteners."
+                return "There is nothing to loosen yet.", text, ""
+            case StripSubject.HEIGHTS:
+                return "Read both heights as found.", _heights_words(self.job), ""
+            case StripSubject.DONE:
+                return "Everything is loosened.", self._parts_words(), ""
+        standing = self.next_step
+        assert standing is not None
+        return f"{standing.step.title}.", standing.step.reason, standing.step.caution
+
+    @property
+    def line(self) -> str:
+        """Where it stands, in a line: "4 of 17 loosened", "all loosened, 3 parts off"."""
+        if not self.is_begun:
+            return "not begun"
+        off = len(self.not_back)
+        parts = f", {off} part{'' if off == 1 else 's'} off" if off else ""
+        if self.is_finished:
+            is_back = self.job.strip.removed and not off
+            return "all loosened, all back" if is_back else f"all loosened{parts}"
+        if not self.done_count:
+            as_found = "as found read" if has_heights_as_found(self.job) else "as found begun"
+            return parts.removeprefix(", ") or as_found
+        return f"{self.done_count} of {len(self.steps)} loosened"
+
+    def as_found_rows(self, show: Preferred | None = None) -> tuple[AsFoundRow, ...]:
+        """How things stood before, as rows of a name and words."""
+        return as_found_rows(self.job, show or Preferred())
+
+    def _parts_words(self) -> str:
+        off = self.not_back
+        if not off:
+            return "Go on to Inspect, part by part while it is off."
+        count = "1 part is" if len(off) == 1 else f"{len(off)} parts are"
+        return f"{count} off, to go back last off first. Go on to Inspect."
+
+
+_CLAMPS = ("top_clamp", "lower_clamp")
+
+
+def assess_strip(job: Job) -> StripAssessment:
+    """The loosening list of a job, and what came off."""
+    if not job.sheet.fasteners:
+        return StripAssessment(
+            job, notices=(attention("sheet.fasteners", "Give the fasteners on Bike first."),)
+        )
+    try:
+        found = _planned(joints_of(job.sheet), rules_of(job.sheet))
+    except AlignerError as error:
+        return StripAssessment(job, notices=(attention("sheet.fasteners", f"{error}."),))
+    done = ticked_steps(job.strip.log)
+    has_heights = has_heights_as_found(job)
+    standings: list[StepStanding] = []
+    has_next = False
+    for number, step in enumerate(found.steps, start=1):
+        entry = done.get(step.key)
+        state = StepState.DONE if entry else StepState.LATER if has_next else StepState.NEXT
+        has_next = has_next or entry is None
+        waits_for = ""
+        if step.reads == "protrusion" and not has_heights:
+            waits_for = "the heights as found are not written down yet"
+        standings.append(StepStanding(number, step, state, entry, waits_for))
+    notices = tuple(note("sheet.rules", str(text)) for text in found.overridden)
+    return StripAssessment(job, tuple(standings), notices)
+
+
+@lru_cache(maxsize=16)
+def _planned(joints: tuple[Joint, ...], rules: tuple[Rule, ...]) -> Plan:
+    return strip(joints, rules)
+
+
+def _heights_words(job: Job) -> str:
+    words = "They can be read only while the clamps still hold: tube top edge above the bracket."
+    if job.sheet.fork.handlebars is HandlebarPlace.ABOVE:
+        words += " Where the handlebars cover the tubes, go on to Loosen: the list asks again."
+    return words

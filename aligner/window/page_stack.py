@@ -1,0 +1,53 @@
+"""The pages of the window, one of them on the screen; each is made when it is first shown.
+
+The trap: with very large text a page may not fit the screen. Each stands in a holder that
+scrolls where it must, so that nothing is cut off.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFrame, QScrollArea, QStackedWidget
+
+from aligner.assessment import Stage
+
+
+class PageStack(QStackedWidget):
+    """Stages' pages and those beside them. A page is a widget and a `StagePage`."""
+
+    def __init__(self, make_page: Callable[[Stage], Any]) -> None:
+        super().__init__()
+        self._make_page = make_page
+        self._pages: dict[Stage, Any] = {}
+        self._holders: dict[Any, QScrollArea] = {}
+        self.shown: Any = None
+
+    def page(self, stage: Stage) -> Any:
+        """The page of a stage, made when it is first asked for."""
+        if stage not in self._pages:
+            self._pages[stage] = self._make_page(stage)
+        return self._pages[stage]
+
+    def put_on_screen(self, page: Any) -> None:
+        """Show a page in place of the one before."""
+        if page not in self._holders:
+            holder = QScrollArea()
+            holder.setFrameShape(QFrame.Shape.NoFrame)
+            holder.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+            holder.setWidgetResizable(True)
+            holder.setWidget(page)
+            self._holders[page] = holder
+            self.addWidget(holder)
+        self.shown = page
+        self.setCurrentWidget(self._holders[page])
+
+    def forget(self) -> None:
+        """Let every page go, as when colours, sizes or units have changed."""
+        self._pages, self.shown = {}, None
+        for holder in self._holders.values():
+            self.removeWidget(holder)
+            holder.deleteLater()
+        self._holders = {}

@@ -1,0 +1,116 @@
+"""The page of preferences: every choice takes effect at once and is kept."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QComboBox, QFormLayout, QHBoxLayout, QVBoxLayout, QWidget
+
+from aligner.drawing.theme import ROOM
+from aligner.window.labels import Card, label, main_button
+from aligner.window.preferences import CHOICES, Preferences
+
+_NAMES = {
+    "appearance": "Look",
+    "text_size": "Size of text",
+    "length": "Lengths in",
+    "torque": "Torques in",
+    "volume": "Volumes in",
+    "sound": "Sound at a tick",
+}
+_WORDS = {
+    "system": "as the desktop has it",
+    "light": "light",
+    "dark": "dark",
+    "high contrast": "high contrast",
+    "mm": "millimetres (mm)",
+    "in": "inches (in)",
+    "N·m": "newton metres (N·m)",
+    "lbf·ft": "pounds-force feet (lbf·ft)",
+    "kgf·m": "kilograms-force metres (kgf·m)",
+    "ml": "millilitres (ml)",
+    "US fl oz": "US fluid ounces",
+    "imp fl oz": "imperial fluid ounces",
+    "False": "none",
+    "True": "a short one",
+}
+
+
+class Choice(QComboBox):
+    """One choice of a few; the mouse wheel never changes it."""
+
+    def wheelEvent(self, event: object) -> None:
+        """Leave the choice alone: a wheel turned over it is meant for the page."""
+
+
+class PreferencesPage(QWidget):
+    """All the choices, and the way back.
+
+    Signals:
+        chosen: the preferences as they are now.
+        left: the person goes back to the job.
+    """
+
+    chosen = Signal(object)
+    left = Signal()
+
+    def __init__(self, preferences: Preferences) -> None:
+        super().__init__()
+        self._preferences = preferences
+        self.choices: dict[str, Choice] = {}
+        card = Card()
+        form = QFormLayout()
+        form.setVerticalSpacing(ROOM - 4)
+        form.setHorizontalSpacing(ROOM)
+        for name, values in CHOICES.items():
+            box = Choice()
+            box.setAccessibleName(_NAMES[name])
+            for value in values:
+                box.addItem(_words(name, value), value)
+            box.setCurrentIndex(values.index(getattr(preferences, name)))
+            box.activated.connect(lambda place, name=name: self._choose(name, place))
+            self.choices[name] = box
+            form.addRow(label(_NAMES[name]), box)
+        card.column.addLayout(form)
+        card.column.addWidget(
+            label("Any unit may be typed, whatever is chosen here.", "quiet", wraps=True)
+        )
+        self.back = main_button("Back to the job   Enter")
+        self.back.clicked.connect(self.left)
+        foot = QHBoxLayout()
+        foot.addStretch(1)
+        foot.addWidget(self.back)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(card)
+        column.addStretch(1)
+        column.addLayout(foot)
+
+    def sentence(self) -> tuple[str, ...]:
+        """What the page is for."""
+        return "Preferences.", "Each choice takes effect at once, on this machine.", ""
+
+    def refresh(self) -> None:
+        """Nothing here depends on the job."""
+
+    def begin(self) -> None:
+        """Put the keyboard on the first choice."""
+        self.choices["appearance"].setFocus(Qt.FocusReason.TabFocusReason)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() == Qt.Key.Key_Escape:
+            self.left.emit()
+        else:
+            super().keyPressEvent(event)
+
+    def _choose(self, name: str, place: int) -> None:
+        self._preferences = self._preferences.with_choice(name, CHOICES[name][place])
+        self.chosen.emit(self._preferences)
+
+
+def _words(name: str, value: Any) -> str:
+    if name == "text_size":
+        return f"{value} %"
+    return _WORDS[str(value)]
