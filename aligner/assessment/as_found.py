@@ -75,7 +75,7 @@ def as_found_rows(job: Job, show: Preferred) -> tuple[AsFoundRow, ...]:
 def mean_words(job: Job, readings: Sequence[Quantity], gauge: str | None, show: Preferred) -> str:
     """The mean of some readings with its uncertainty; "" where there is none."""
     estimate = mean_of(readings, gauge_of(job, gauge))
-    return _estimate_words(estimate, show) if estimate else ""
+    return estimate_words(estimate, show) if estimate else ""
 
 
 def difference_words(
@@ -129,7 +129,8 @@ def _pair_rows(
     return [*rows, AsFoundRow(f"{both}, difference", unlike)]
 
 
-def _estimate_words(estimate: Estimate, show: Preferred) -> str:
+def estimate_words(estimate: Estimate, show: Preferred) -> str:
+    """A mean with its expanded uncertainty (95 %), where that is known."""
     found = judged(
         estimate.value_mm, estimate.standard_uncertainty_mm, estimate.degrees_of_freedom, None
     )

@@ -27,7 +27,8 @@ def paint_front(painter: QPainter, box: QRectF, assessment: Assessment, show: Pr
     left = found.left.value_mm if found.left else None
     right = found.right.value_mm if found.right else None
     room = box.adjusted(0, _WORDS_HEIGHT, 0, -2.2 * _WORDS_HEIGHT)
-    picture = front_elevation(room, front_proportions(assessment.job), left, right)
+    spread = _spread(assessment)
+    picture = front_elevation(room, front_proportions(assessment.job), left, right, spread)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     paint_front_elevation(painter, theme, picture)
     painter.setFont(_font())
@@ -45,14 +46,20 @@ def paint_front(painter: QPainter, box: QRectF, assessment: Assessment, show: Pr
             else max(tube.center().x() - width / 2, middle + 6)
         )
         painter.drawText(int(place), int(box.top() + _WORDS_HEIGHT - 5), text)
-    painter.drawText(int(box.left()), int(box.bottom() - 3), _caption(left, right))
+    painter.drawText(int(box.left()), int(box.bottom() - 3), _caption(left, right, spread))
 
 
-def _caption(left: float | None, right: float | None) -> str:
-    factor = exaggeration(left - right) if left is not None and right is not None else 1
+def _spread(assessment: Assessment) -> float | None:
+    """Expanded uncertainty of the difference, where it is known."""
+    judged = assessment.protrusion.difference
+    return judged.judgement.expanded_uncertainty if judged else None
+
+
+def _caption(left: float | None, right: float | None, spread: float | None) -> str:
+    factor = exaggeration(left - right, spread) if left is not None and right is not None else 1
     if factor == 1:
         return "Seen from the seat."
-    return f"Seen from the seat; difference drawn {factor} times larger."
+    return f"Seen from the seat; difference and its ± drawn {factor} times."
 
 
 def _font() -> QFont:

@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from aligner.assessment import Assessment, Level
+from aligner.assessment.as_found import estimate_words
 from aligner.assessment.findings import findings
 from aligner.gauging import Estimate
 from aligner.job import Job, SquaringPair
+from aligner.job.inspect import Finding
 from aligner.report.card_due import due_rows
 from aligner.report.card_steps import caution_rows, change_rows, step_rows
 from aligner.report.page import Row
@@ -89,6 +91,7 @@ def rows_below(
     """
     return (
         *_alignment(assessment, show),
+        *_as_found(assessment, show),
         *_findings(assessment, show),
         *_settings(assessment, show),
         *step_rows(assessment, show, is_tight=is_tight),
@@ -102,15 +105,8 @@ def rows_below(
 
 
 def with_uncertainty(estimate: Estimate | None, show: Preferred) -> str:
-    """A leg's height with its standard uncertainty, as it stands at the drawing."""
-    if estimate is None:
-        return "not read"
-    size = show.show_length(estimate.value_mm, fine=1)
-    spread = estimate.standard_uncertainty_mm
-    if spread is None:
-        return size
-    number, unit = size.split(" ", 1)
-    return f"{number} ± {show.show_length(2 * spread, fine=1).split(' ', 1)[0]} {unit}"
+    """A leg's height with its expanded uncertainty, as it stands at the drawing."""
+    return estimate_words(estimate, show) if estimate else "not read"
 
 
 def _alignment(assessment: Assessment, show: Preferred) -> list[Row]:
@@ -124,17 +120,40 @@ def _alignment(assessment: Assessment, show: Preferred) -> list[Row]:
     return rows
 
 
+def _as_found(assessment: Assessment, show: Preferred) -> list[Row]:
+    """What the table beside the drawing does not say already."""
+    rows = [
+        (_capital(row.name), printable(row.words))
+        for row in assessment.strip.as_found_rows(show)
+        if "height" not in row.name
+    ]
+    return [heading("As found, before anything was loosened"), *pairs(rows)] if rows else []
+
+
 def _findings(assessment: Assessment, show: Preferred) -> list[Row]:
-    rows = []
+    """A row for each finding that says something; what is plainly good stands in one."""
+    rows: list[Row] = []
+    good: dict[str, list[str]] = {}
     for found in findings(assessment.inspection, show):
         words = ". ".join(part for part in (found.numbers, found.note) if part)
         if found.photographs:
             words += f" ({', '.join(found.photographs)})"
-        title = f"{found.point}, {found.side}" if found.side else found.point
         verdict = printable(found.finding)
+        if verdict == Finding.GOOD.value and not words:
+            good.setdefault(found.point, []).append(found.side)
+            continue
+        title = f"{found.point}, {found.side}" if found.side else found.point
         said = f"{verdict}: {printable(words)}" if words else verdict
         rows.append(titled(printable(title), said, title_mm=62.0))
+    if good:
+        names = [_point_words(point, sides) for point, sides in good.items()]
+        rows.append(titled("Good, nothing to note", "; ".join(names), title_mm=62.0))
     return [heading("Findings"), *rows] if rows else []
+
+
+def _point_words(point: str, sides: Sequence[str]) -> str:
+    """A point with its legs: "Bush play", or "Oil seal, left leg" where only one is meant."""
+    return printable(point if len(sides) == 2 or not sides[0] else f"{point}, {sides[0]}")
 
 
 def _settings(assessment: Assessment, show: Preferred) -> list[Row]:

@@ -10,6 +10,7 @@ import pytest
 from pypdf import PageObject, PdfReader
 from PySide6.QtCore import QLocale
 from PySide6.QtGui import QPageSize
+from scipy import stats
 
 from aligner.assessment import assess
 from aligner.data_files import demo
@@ -203,7 +204,9 @@ def test_each_leg_has_its_uncertainty_at_the_drawing() -> None:
     estimate = assess(load_job(demo("fellside-left-leg-high.job.json"))[0]).protrusion.left
     assert estimate is not None
     assert estimate.standard_uncertainty_mm is not None
-    expected = f"left {estimate.value_mm:.2f} ± {2 * estimate.standard_uncertainty_mm:.2f} mm"
+    # GUM G.4.1: Student's t at the next lower whole number of degrees of freedom.
+    factor = stats.t.ppf(0.975, int(estimate.degrees_of_freedom))
+    expected = f"left {estimate.value_mm:.2f} ± {factor * estimate.standard_uncertainty_mm:.2f} mm"
     assert expected in text
 
 
