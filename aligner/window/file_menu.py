@@ -38,6 +38,7 @@ class FileMenu:
         self._add("&Print the job card...", printing.print_card, Keys.Print)
         self._add("Print pre&view...", printing.preview_card, "Ctrl+Shift+P")
         self._add("Job card as P&DF...", printing.save_card)
+        self._add("Print the parts &list...", printing.print_parts)
         self._add("&Bench list as PDF...", printing.save_bench_list)
         self._add("&Tables as CSV...", printing.save_tables)
         menu.addSeparator()

@@ -87,6 +87,29 @@ class Printing(QObject):
         except OSError as error:
             self._question.say(f"The job card was not printed: {error}.")
 
+    def print_parts(self) -> None:
+        """Ask for a printer, and print the list of parts to replace and to watch on it."""
+        printer = self._printer()
+        if printer is None:
+            return
+        from PySide6.QtPrintSupport import QPrintDialog
+
+        dialog = QPrintDialog(printer, self._window)
+        dialog.accepted.connect(lambda *_: self.paint_parts(printer))
+        _show(dialog)
+
+    def paint_parts(self, printer: QPrinter) -> None:
+        """Print the list of parts as plain lines, on as many pages as it needs."""
+        from PySide6.QtGui import QTextDocument
+
+        from aligner.report.parts_list import parts_text
+
+        document = QTextDocument()
+        inspection = self._open_job.assessment.inspection
+        bike = self._open_job.job.sheet.name
+        document.setPlainText(parts_text(inspection, self.show, bike))  # never as markup
+        document.print_(printer)
+
     def save_card(self) -> None:
         """Save the job card as a PDF document that the person names."""
         from aligner.report.card import write_card

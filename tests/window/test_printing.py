@@ -2,6 +2,7 @@
 
 import csv
 import gc
+from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
@@ -13,6 +14,9 @@ from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QWidget
 
 from aligner.assessment import Stage
 from aligner.drawing.theme import Appearance, theme_for
+from aligner.job.edits_inspect import with_finding, with_note
+from aligner.job.inspect import Finding
+from aligner.job.inspection_points import places_of
 from aligner.storage.documents import job_from
 from aligner.window import job_dialogs
 from aligner.window.main_window import MainWindow
@@ -138,3 +142,23 @@ def test_no_text_of_a_document_is_read_as_markup_in_any_stage(qtbot, window, tmp
     shown = " ".join(label.text() for label in window.findChildren(QLabel))
     assert "<b>" in shown
     assert job_from(path.read_bytes()).title.startswith("<b>")
+
+
+def test_the_parts_list_is_printed_as_plain_lines(window, tmp_path):
+    window.open_job.edit(
+        "finding",
+        lambda job: with_note(
+            with_finding(job, places_of(job)[0], Finding.REPLACE, datetime(2026, 5, 2, tzinfo=UTC)),
+            places_of(job)[0],
+            "<b>bent</b>",
+        ),
+    )
+    printer = QPrinter(QPrinter.PrinterMode.HighResolution)
+    printer.setOutputFormat(QPrinter.OutputFormat.PdfFormat)
+    path = tmp_path / "parts.pdf"
+    printer.setOutputFileName(str(path))
+    window.printing.paint_parts(printer)
+    words = words_of(path)
+    assert "Parts for Fellside 650" in words
+    assert "To replace: 1 x fork tube (left leg)" in words
+    assert "<b>bent</b>" in words
