@@ -6,6 +6,7 @@ The trap: each way in loads only what it needs. The window must be on the screen
 
 from __future__ import annotations
 
+import gc
 import os
 import sys
 from pathlib import Path
@@ -51,9 +52,13 @@ def main(arguments: list[str] | None = None) -> int:
 
 def _window(given: list[str]) -> int:
     path, is_demo = _window_arguments(given)
+    gc.disable()  # until the window stands: nothing made on the way there is rubbish
     from aligner.window.application import run_window
 
-    return run_window(path, demo=is_demo)
+    try:
+        return run_window(path, demo=is_demo)
+    finally:
+        gc.enable()
 
 
 def _window_arguments(given: list[str]) -> tuple[Path | None, bool]:
@@ -130,7 +135,7 @@ def _card(given: list[str]) -> int:
 
     try:
         is_all_within = assess(job).is_all_within
-        write_card(job, target)
+        write_card(job, target, kept_in=source)
     except SaveFailed as error:
         what = f"{error.understood}; {error.wanted}" if error.wanted else error.understood
         raise _Refused(f"{target}: {what}") from error

@@ -21,6 +21,7 @@ from PySide6.QtGui import (
 from aligner.assessment import assess
 from aligner.job import Job
 from aligner.report.card_drawing import paint_front
+from aligner.report.card_photographs import card_photographs, photograph_blocks
 from aligner.report.card_rows import card_foot, rows_above, rows_below, rows_beside
 from aligner.report.page import RESOLUTION, Block, Picture, page_count, paint_pages
 from aligner.storage.files import write_whole
@@ -34,7 +35,11 @@ _MARGINS_MM = QMarginsF(15, 12, 15, 10)
 
 
 def write_card(
-    job: Job, path: Path, show: Preferred | None = None, size: QPageSize | None = None
+    job: Job,
+    path: Path,
+    show: Preferred | None = None,
+    size: QPageSize | None = None,
+    kept_in: Path | None = None,
 ) -> None:
     """Write the job card of a job as a PDF document.
 
@@ -43,14 +48,20 @@ def write_card(
         path: of the document; what stands there is replaced only by a whole new one.
         show: the units to show values in.
         size: of the paper; A4 if left out.
+        kept_in: the job's own file, beside which its photographs are.
 
     Raises:
         SaveFailed: in words; what stood there before is whole.
     """
-    write_whole(path, card_bytes(job, show, size))
+    write_whole(path, card_bytes(job, show, size, kept_in))
 
 
-def card_bytes(job: Job, show: Preferred | None = None, size: QPageSize | None = None) -> bytes:
+def card_bytes(
+    job: Job,
+    show: Preferred | None = None,
+    size: QPageSize | None = None,
+    kept_in: Path | None = None,
+) -> bytes:
     """The job card as the bytes of a PDF document. Starts Qt's fonts where no one has yet."""
     application = QGuiApplication.instance() or QGuiApplication(["aligner"])
     buffer = QBuffer()
@@ -60,7 +71,7 @@ def card_bytes(job: Job, show: Preferred | None = None, size: QPageSize | None =
     writer.setCreator("Aligner")
     writer.setTitle(card_foot(job))
     _lay_paper(writer, size or QPageSize(QPageSize.PageSizeId.A4))
-    paint_card(job, writer, show)
+    paint_card(job, writer, show, kept_in)
     del application  # kept until the last text is painted
     buffer.close()
     return bytes(buffer.data().data())
@@ -73,7 +84,12 @@ def prepare(printer: QPrinter, job: Job, size: QPageSize) -> None:
     _lay_paper(printer, size)
 
 
-def paint_card(job: Job, device: QPagedPaintDevice, show: Preferred | None = None) -> int:
+def paint_card(
+    job: Job,
+    device: QPagedPaintDevice,
+    show: Preferred | None = None,
+    kept_in: Path | None = None,
+) -> int:
     """Paint the job card on a printer or into a document. Gives the number of pages.
 
     Raises:
@@ -88,9 +104,11 @@ def paint_card(job: Job, device: QPagedPaintDevice, show: Preferred | None = Non
         beside=rows_beside(assessment, show),
     )
 
+    photographs = photograph_blocks(card_photographs(assessment, show, kept_in))
+
     def blocks(*, is_tight: bool) -> tuple[Block, ...]:
         below = rows_below(assessment, show, is_tight=is_tight)
-        return (*rows_above(assessment), picture, *below)
+        return (*rows_above(assessment), picture, *below, *photographs)
 
     chosen = blocks(is_tight=False)
     if page_count(device, chosen) > _MOST_PAGES:

@@ -83,7 +83,7 @@ class Printing(QObject):
         from aligner.report.card import paint_card
 
         try:
-            paint_card(self._open_job.job, printer, self.show)
+            paint_card(self._open_job.job, printer, self.show, self._open_job.path)
         except OSError as error:
             self._question.say(f"The job card was not printed: {error}.")
 
@@ -117,7 +117,9 @@ class Printing(QObject):
         self._save_as(
             "The job card",
             " card.pdf",
-            lambda path: write_card(self._open_job.job, path, self.show, self.page_size()),
+            lambda path: write_card(
+                self._open_job.job, path, self.show, self.page_size(), self._open_job.path
+            ),
         )
 
     def save_bench_list(self) -> None:

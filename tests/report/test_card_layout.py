@@ -23,6 +23,8 @@ from tests.report.test_markup import squeezed
 
 LONG = "left lower clamp behind the horn bracket, reached from below with the long extension"
 A4, LETTER = QPageSize.PageSizeId.A4, QPageSize.PageSizeId.Letter
+#: What is seen on the wrench in a part pass and in a full one.
+TORQUES = {0.5: "8.5 lbf·ft", 1.0: "17 lbf·ft"}
 KINDS = ("lower_clamp", "top_clamp", "fork_cap", "brake_caliper", "axle_pinch")
 
 
@@ -39,7 +41,7 @@ def crowded_job() -> Job:
         {
             "step": each.step.key,
             "at": AT,
-            "torque": "17 lbf·ft" if each.step.target_nm else None,
+            "torque": TORQUES[each.step.fraction] if each.step.target_nm else None,
             "wrench": "the large wrench with the crow's foot adapter",
             "reason": f"reason {each.number}: the caliper was in the way" * (each.number % 7 == 0),
         }
