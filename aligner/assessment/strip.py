@@ -6,6 +6,7 @@ first step, and the list asks for them again before the first clamp.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import lru_cache
@@ -18,8 +19,9 @@ from aligner.errors import AlignerError
 from aligner.fastening.joints import Joint
 from aligner.fastening.planner import Plan
 from aligner.fastening.rules import Rule
+from aligner.fastening.steps import Step
 from aligner.fastening.strip import strip
-from aligner.job import Job, ticked_steps
+from aligner.job import Job, LogEntry, ticked_steps
 from aligner.job.strip import Removed
 from aligner.sheet import HandlebarPlace
 from aligner.units.preferred import Preferred
@@ -163,14 +165,16 @@ def assess_strip(job: Job) -> StripAssessment:
             job, notices=(attention("sheet.fasteners", "Give the fasteners on Bike first."),)
         )
     try:
-        found = _planned(joints_of(job.sheet), rules_of(job.sheet))
+        kind = job.sheet.fork.kind
+        fork = kind.value if kind else ""
+        found = _planned(joints_of(job.sheet), rules_of(job.sheet), fork)
     except AlignerError as error:
         return StripAssessment(job, notices=(attention("sheet.fasteners", f"{error}."),))
     done = ticked_steps(job.strip.log)
     has_heights = has_heights_as_found(job)
     standings: list[StepStanding] = []
     has_next = False
-    for number, step in enumerate(found.steps, start=1):
+    for number, step in enumerate(_asked_for(found, done), start=1):
         entry = done.get(step.key)
         state = StepState.DONE if entry else StepState.LATER if has_next else StepState.NEXT
         has_next = has_next or entry is None
@@ -183,8 +187,19 @@ def assess_strip(job: Job) -> StripAssessment:
 
 
 @lru_cache(maxsize=16)
-def _planned(joints: tuple[Joint, ...], rules: tuple[Rule, ...]) -> Plan:
-    return strip(joints, rules)
+def _planned(joints: tuple[Joint, ...], rules: tuple[Rule, ...], fork: str) -> Plan:
+    return strip(joints, rules, fork=fork)
+
+
+def _asked_for(found: Plan, done: dict[str, LogEntry]) -> Iterator[Step]:
+    """The steps less those nobody ticked that a later tick has left behind.
+
+    A nut that is off is not to be cracked any more. So a list ticked before such a step was
+    known stays whole, and nothing is said to be done that nobody ticked.
+    """
+    for step in found.steps:
+        if step.key in done or done.keys().isdisjoint(step.done_with):
+            yield step
 
 
 def _heights_words(job: Job) -> str:

@@ -11,6 +11,8 @@ from enum import StrEnum
 from functools import lru_cache
 
 from aligner.assessment.fasteners import fastener_notices, joints_of, rules_of, unplanned
+from aligner.assessment.freshness import why_stale
+from aligner.assessment.log_questions import log_notices
 from aligner.assessment.notice import Notice, attention, note
 from aligner.assessment.wrenches import ToolForStep, Tools, tools_of
 from aligner.errors import AlignerError
@@ -116,7 +118,7 @@ def assess_tightening(
         else:
             state = StepState.LATER if has_next else StepState.NEXT
             has_next = True
-        waits_for = _waits_for(job, step, verdicts, done_since)
+        waits_for = _waits_for(job, step, made.steps, verdicts, done_since)
         tool = _tool_for(tools, step, step if step.fraction == 1 else specified.get(step.joint))
         standings.append(StepStanding(number, step, state, entry, waits_for, tool))
         if step.kind == "hold" and step.reads is not None:
@@ -126,7 +128,7 @@ def assess_tightening(
                 entries.append(entry)
     notices = (
         *told,
-        *_about_holds(standings, verdicts),
+        *log_notices(job, [(each.step, each.tool) for each in standings], verdicts),
         *_about_wrenches(standings),
         *(note("sheet.rules", str(text)) for text in made.overridden),
     )
@@ -140,18 +142,6 @@ def _tool_for(tools: Tools, step: Step, full: Step | None) -> ToolForStep | None
     low_nm = full.low_nm if full.low_nm is not None else full.target_nm
     high_nm = full.high_nm if full.high_nm is not None else full.target_nm
     return tools.for_torque(step.joint, full.target_nm, low_nm, high_nm, step.fraction)
-
-
-def _about_holds(standings: list[StepStanding], verdicts: dict[str, Verdict]) -> list[Notice]:
-    """Hold points that stand ticked on readings that are out, as in a job changed elsewhere."""
-    found = []
-    for standing in standings:
-        entry, step = standing.entry, standing.step
-        is_out = step.reads is not None and verdicts.get(step.reads) is Verdict.OUT
-        if step.kind == "hold" and is_out and entry is not None and not entry.reason.strip():
-            text = f"“{step.title}” is ticked, but its readings are out: slacken what was done "
-            found.append(attention("log", f"{text}on it, correct, measure again and do it anew."))
-    return found
 
 
 def _about_wrenches(standings: list[StepStanding]) -> list[Notice]:
@@ -178,12 +168,16 @@ def _about_wrenches(standings: list[StepStanding]) -> list[Notice]:
 
 
 def _waits_for(
-    job: Job, step: Step, verdicts: dict[str, Verdict], done_since: dict[str, list[LogEntry]]
+    job: Job,
+    step: Step,
+    steps: tuple[Step, ...],
+    verdicts: dict[str, Verdict],
+    done_since: dict[str, list[LogEntry]],
 ) -> str:
     """Why a hold point cannot pass now.
 
-    One that measures again what an earlier one measured
-    needs readings from after everything that was tightened since.
+    One that measures again what an earlier one measured needs readings from after everything
+    that was tightened since, and every one of them from after what was opened again before it.
     """
     if step.kind != "hold" or step.reads is None or step.reads not in verdicts:
         return ""
@@ -194,11 +188,7 @@ def _waits_for(
             Verdict.UNSETTLED: "the readings cannot tell yet",
             Verdict.MISSING: "the readings are missing",
         }[verdict]
-    begun = job.align.begun
-    for entry in done_since.get(step.reads, ()):
-        if begun is None or begun.timestamp() < entry.at.timestamp():  # one may lack its offset
-            return "the readings are from before the clamps were tightened: measure again"
-    return ""
+    return why_stale(job, step, steps, done_since.get(step.reads, ()))
 
 
 #: What was last worked out from a sheet. A sheet is a value, but one too large to be hashed
@@ -224,11 +214,14 @@ def plan_for(sheet: Sheet, *, asks_for_in_line: bool) -> Plan:
     last = _last_plan
     if last is not None and last[0] is sheet and last[1] == asks_for_in_line:
         return last[2]
-    made = _planned(joints_of(sheet), rules_of(sheet), asks_for_in_line)
+    fork = sheet.fork.kind.value
+    made = _planned(joints_of(sheet), rules_of(sheet), asks_for_in_line, fork)
     _last_plan = (sheet, asks_for_in_line, made)
     return made
 
 
 @lru_cache(maxsize=16)
-def _planned(joints: tuple[Joint, ...], rules: tuple[Rule, ...], asks_for_in_line: bool) -> Plan:
-    return plan(joints, rules, check_in_line=asks_for_in_line)
+def _planned(
+    joints: tuple[Joint, ...], rules: tuple[Rule, ...], asks_for_in_line: bool, fork: str
+) -> Plan:
+    return plan(joints, rules, check_in_line=asks_for_in_line, fork=fork)

@@ -40,7 +40,11 @@ class Arrangement:
 
 
 def arrangement(
-    joints: Sequence[Joint], rules_on_sheet: Iterable[Rule], work: Work, asked: Collection[str] = ()
+    joints: Sequence[Joint],
+    rules_on_sheet: Iterable[Rule],
+    work: Work,
+    asked: Collection[str] = (),
+    fork: str = "",
 ) -> Arrangement:
     """The joints and what is done between them, in order.
 
@@ -49,6 +53,7 @@ def arrangement(
         rules_on_sheet: the maker's order, in any order; these go before the default rules.
         work: tightening or loosening.
         asked: activities wanted that are left out otherwise; those a sheet rule names are too.
+        fork: kind of the fork; "" if unknown.
 
     Raises:
         UnusableJoint: two joints have the same name.
@@ -58,7 +63,7 @@ def arrangement(
     given = frozenset(rules_on_sheet)
     own = sorted(given, key=lambda r: (r.kind, r.first, r.then, r.because, r.source, r.when))
     wanted = {*asked, *(rule.first for rule in own), *(rule.then for rule in own)}
-    ranked = places(joints, work, wanted)
+    ranked = places(joints, work, wanted, fork)
     names = Names(ranked, [joint.name for joint in joints])
     by_key = {place.key: place for place in ranked}
     sheet: list[Link[Rule]] = []

@@ -18,6 +18,7 @@ from aligner.fastening.order_tables import rows, table
 
 Side = Literal["left", "right", ""]
 Pattern = Literal["alternating", "crosswise"]
+_SIDES, _PATTERNS = get_args(Side), get_args(Pattern)
 
 
 class UnusableJoint(AlignerError):
@@ -67,6 +68,9 @@ class JointKind:
         caution: the danger in tightening it, "" if none.
         caution_loosening: the danger in undoing it, "" if none.
         loosening_verb: the trade's word for undoing it.
+        loosening_also: what is done in the same breath, "" if nothing.
+        sequence_loosening: its place when loosening on the same scale, counted downwards; 0 where
+            it is the reverse of tightening.
         source: where this row comes from.
     """
 
@@ -85,6 +89,8 @@ class JointKind:
     caution: str = ""
     caution_loosening: str = ""
     loosening_verb: str = "Slacken"
+    loosening_also: str = ""
+    sequence_loosening: int = 0
 
 
 @dataclass(frozen=True)
@@ -123,13 +129,13 @@ class Joint:
             raise self._refused(
                 f"unknown kind “{self.kind}”", f"the kinds are {', '.join(joint_kinds())}"
             )
-        if self.side not in get_args(Side):
+        if self.side not in _SIDES:
             raise self._refused(f"side “{self.side}”", "give left or right, or leave it out")
         if self.bolts < 1:
             raise self._refused(f"{self.bolts} bolts", "give one bolt or more")
-        if self.pattern not in get_args(Pattern):
+        if self.pattern not in _PATTERNS:
             raise self._refused(
-                f"pattern “{self.pattern}”", f"the patterns are {', '.join(get_args(Pattern))}"
+                f"pattern “{self.pattern}”", f"the patterns are {', '.join(_PATTERNS)}"
             )
         if self.passes is not None and not _rises_to_full(self.passes):
             raise self._refused(
@@ -172,7 +178,8 @@ def joint_kinds() -> Mapping[str, JointKind]:
         "clamp": bool,
         "numbered": bool,
     }
-    optional = dict.fromkeys(["piece", "caution", "caution_loosening", "loosening_verb"], str)
+    more = ["piece", "caution", "caution_loosening", "loosening_verb", "loosening_also"]
+    optional = dict.fromkeys(more, str) | {"sequence_loosening": int}
     found = [JointKind(**row) for row in rows("joint_kinds", required, optional)]
     return {kind.kind: kind for kind in sorted(found, key=lambda kind: kind.sequence)}
 

@@ -1,8 +1,9 @@
 """What stands in an order: the joints of one bike, and what is done between them.
 
-A place is one joint with all its passes, or one activity. The trap: the result must not depend
-on the order in which the joints were typed, so every place has a rank of its own by default
-sequence, side and name.
+A place is one joint with all its passes, or one activity. In tightening the stages of a joint
+stand in its place; in loosening they come before it (cracked early, undone later). The trap:
+the result must not depend on the order in which the joints were typed, so every place has a
+rank of its own by default sequence, side and name.
 """
 
 from __future__ import annotations
@@ -38,22 +39,26 @@ class Place:
     once_more: bool = False
 
 
-def places(joints: Iterable[Joint], work: Work, asked: Collection[str] = ()) -> list[Place]:
+def places(
+    joints: Iterable[Joint], work: Work, asked: Collection[str] = (), fork: str = ""
+) -> list[Place]:
     """The places for the joints of one bike, by rank.
 
     Args:
         joints: in any order.
         work: tightening or loosening; loosening ranks run the other way.
         asked: activities wanted that are left out otherwise.
+        fork: kind of the fork, which some activities need as others need a joint; "" if unknown.
 
     Raises:
         UnusableJoint: two joints have the same name.
     """
     direction = 1 if work == "tightening" else -1
     kinds = joint_kinds()
+    by_name = _stages(work)
     found: list[Place] = []
     seen: set[str] = set()
-    present: set[str] = set()
+    present: set[str] = {fork}
     for joint in joints:
         if joint.name in seen:
             raise UnusableJoint(joint.name, "it stands there twice", "give each its own name")
@@ -61,7 +66,7 @@ def places(joints: Iterable[Joint], work: Work, asked: Collection[str] = ()) -> 
         kind = kinds[joint.kind]
         present |= {joint.kind, kind.group}
         side = _SIDES[joint.side]
-        stages = _stages(work).get(joint.kind, ())
+        stages = by_name.get(joint.kind, by_name.get(kind.group, ()))
         found += (
             Place(
                 f"{joint.kind}/{joint.name}/{stage.stage}",
@@ -71,8 +76,11 @@ def places(joints: Iterable[Joint], work: Work, asked: Collection[str] = ()) -> 
             )
             for stage in stages
         )
-        if not stages:
-            rank = (direction * kind.sequence, side, joint.name)
+        if not stages or work == "loosening":
+            sequence = kind.sequence
+            if work == "loosening":
+                sequence = kind.sequence_loosening or sequence
+            rank = (direction * sequence, side, joint.name)
             found.append(Place(f"{joint.kind}/{joint.name}", rank, joint))
     for activity in activities().values():
         if activity.when != work or activity.per:
@@ -97,7 +105,7 @@ def repeated(place: Place, after: Iterable[Place], named: str) -> Place:
 
 @cache
 def _stages(work: Work) -> dict[str, tuple[Activity, ...]]:
-    """Activities that stand in place of a joint, by its kind."""
+    """The stages of a joint, by its kind or group."""
     found: dict[str, tuple[Activity, ...]] = {}
     for activity in activities().values():
         if activity.when == work and activity.per:

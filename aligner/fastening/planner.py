@@ -51,7 +51,11 @@ class Plan:
 
 
 def plan(
-    joints: Iterable[Joint], rules_on_sheet: Iterable[Rule] = (), *, check_in_line: bool = False
+    joints: Iterable[Joint],
+    rules_on_sheet: Iterable[Rule] = (),
+    *,
+    check_in_line: bool = False,
+    fork: str = "",
 ) -> Plan:
     """The tightening plan.
 
@@ -59,6 +63,7 @@ def plan(
         joints: the joints of one bike, in any order.
         rules_on_sheet: the maker's order, in any order; these go before the default rules.
         check_in_line: whether the legs are checked for being in line.
+        fork: its kind ("air_assisted"), for what is done on such a fork whatever its joints.
 
     Raises:
         UnusableJoint: two joints have the same name.
@@ -67,7 +72,7 @@ def plan(
     """
     joints = tuple(joints)
     asked = ("legs_in_line",) if check_in_line else ()
-    found = arrangement(joints, rules_on_sheet, "tightening", asked)
+    found = arrangement(joints, rules_on_sheet, "tightening", asked, fork)
     numbers = _numbered(found)
     steps: list[Step] = []
     for place in found.places:

@@ -91,7 +91,8 @@ class Names:
     """What the names in rules stand for, among the places of one piece of work.
 
     A joint's name goes before a kind of the same name, a kind before a group, a group before an
-    activity.
+    activity. In loosening a joint, its kind and its group mean its undoing; that it is cracked
+    before is an activity with a name of its own.
     """
 
     def __init__(self, places: Iterable[Place], joint_names: Iterable[str]) -> None:
@@ -101,7 +102,8 @@ class Names:
             shared[kind.group] = []
             shared[kind.kind] = []
         for place in places:
-            if place.joint is not None:
+            is_cracked = place.activity is not None and place.activity.when == "loosening"
+            if place.joint is not None and not is_cracked:
                 by_joint[place.joint.name].append(place.key)
                 shared[place.joint.kind].append(place.key)
                 shared[joint_kinds()[place.joint.kind].group].append(place.key)

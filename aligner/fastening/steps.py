@@ -51,6 +51,8 @@ class Step:
         place: key of the place in the order that it belongs to, with all its passes.
         slack: places whose joints must be slack while this step is done, in sets that many
             steps share.
+        done_with: keys of later steps that leave this one behind: once one of them is ticked,
+            this one is not asked for any more.
     """
 
     key: str
@@ -77,6 +79,7 @@ class Step:
     relies_on: tuple[str, ...] = ()
     place: str = ""
     slack: tuple[frozenset[str], ...] = ()
+    done_with: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -98,6 +101,7 @@ class Activity:
         repeats: the activity that is done again here.
         reads: the reading it waits for.
         only_if_asked: left out until the job or a rule on the sheet asks for it.
+        done_with: joint kinds, groups or activities whose tick leaves this one behind.
     """
 
     activity: str
@@ -114,6 +118,7 @@ class Activity:
     repeats: str = ""
     reads: Reading | None = None
     only_if_asked: bool = False
+    done_with: tuple[str, ...] = ()
 
 
 @cache
@@ -126,6 +131,10 @@ def activities() -> Mapping[str, Activity]:
     texts = dict.fromkeys(["activity", "when", "kind", "title", "reason", "source"], str)
     optional = dict.fromkeys(["caution", "per", "stage", "repeats", "reads"], str)
     found = rows(
-        "activities", texts | {"sequence": int, "needs": list}, optional | {"only_if_asked": bool}
+        "activities",
+        texts | {"sequence": int, "needs": list},
+        optional | {"only_if_asked": bool, "done_with": list},
     )
-    return {row["activity"]: Activity(**{**row, "needs": tuple(row["needs"])}) for row in found}
+    for row in found:
+        row.update({name: tuple(row.get(name, ())) for name in ("needs", "done_with")})
+    return {row["activity"]: Activity(**row) for row in found}

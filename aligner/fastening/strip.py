@@ -1,7 +1,8 @@
 """The loosening plan, made from the same rules turned round.
 
 The trap: what held in one order lets go in the reverse one. A cap cracked after the lower clamp
-is open turns with its tube, and a caliper taken off without a hook hangs by its hose.
+is open turns with its tube, and a damper-rod bolt left until the spring is out turns with its rod.
+So some joints stand here twice: cracked while something else still holds, undone later.
 """
 
 from __future__ import annotations
@@ -16,15 +17,17 @@ from aligner.fastening.rules import Rule
 from aligner.fastening.steps import Step
 
 
-def strip(joints: Iterable[Joint], rules_on_sheet: Iterable[Rule] = ()) -> Plan:
-    """The loosening plan: steps of kind "loosen", "act" and "look", one for each joint.
+def strip(joints: Iterable[Joint], rules_on_sheet: Iterable[Rule] = (), *, fork: str = "") -> Plan:
+    """The loosening plan: steps of kind "loosen", "act" and "look".
 
-    The bolts carry the numbers of the tightening plan, so that both lists speak of the same.
+    Each joint is undone once, and some are cracked before. The bolts carry the numbers of the
+    tightening plan, so that both lists speak of the same.
 
     Args:
         joints: the joints of one bike, in any order.
         rules_on_sheet: the maker's order for tightening; turned round here, but for a rule
             that names an act of loosening or says that it is for loosening.
+        fork: its kind ("air_assisted"), for what is done on such a fork whatever its joints.
 
     Raises:
         UnusableJoint: two joints have the same name.
@@ -33,17 +36,24 @@ def strip(joints: Iterable[Joint], rules_on_sheet: Iterable[Rule] = ()) -> Plan:
     """
     joints, rules = tuple(joints), tuple(rules_on_sheet)
     numbers = bolt_numbers(joints, rules)
-    found = arrangement(joints, rules, "loosening")
+    found = arrangement(joints, rules, "loosening", fork=fork)
+    keys = _keys_by_name(found.places)
     return Plan(
-        tuple(_loosening_step(place, found, numbers) for place in found.places), found.overridden
+        tuple(_loosening_step(place, found, numbers, keys) for place in found.places),
+        found.overridden,
     )
 
 
-def _loosening_step(place: Place, found: Arrangement, numbers: dict[str, tuple[int, ...]]) -> Step:
+def _loosening_step(
+    place: Place,
+    found: Arrangement,
+    numbers: dict[str, tuple[int, ...]],
+    keys: dict[str, list[str]],
+) -> Step:
     reason, source = _reason(place, found)
-    if place.joint is None:
-        assert place.activity is not None
-        activity = place.activity
+    joint, activity = place.joint, place.activity
+    if joint is None:
+        assert activity is not None
         return Step(
             key=place.key,
             kind=activity.kind,
@@ -52,14 +62,19 @@ def _loosening_step(place: Place, found: Arrangement, numbers: dict[str, tuple[i
             source=source,
             reads=activity.reads,
             caution=activity.caution,
+            done_with=tuple(key for name in activity.done_with for key in keys.get(name, ())),
         )
-    joint = place.joint
     kind = joint_kinds()[joint.kind]
-    title = joint_title(joint, numbers[joint.name])
+    undone = _key_of_undoing(joint)
+    words = joint_title(joint, numbers[joint.name])
+    words = f"{words[0].lower()}{words[1:]}"
+    also = f"; {kind.loosening_also}" if kind.loosening_also else ""
     return Step(
-        key=f"{place.key}/loosen",
+        key=place.key if activity else undone,
         kind="loosen",
-        title=f"{kind.loosening_verb} {title[0].lower()}{title[1:]}",
+        title=activity.title.format(joint=words)
+        if activity
+        else f"{kind.loosening_verb} {words}{also}",
         reason=reason,
         source=source,
         joint=joint.name,
@@ -67,8 +82,26 @@ def _loosening_step(place: Place, found: Arrangement, numbers: dict[str, tuple[i
         side=joint.side,
         bolts=numbers[joint.name],
         bolt_count=joint.bolts,
-        caution=kind.caution_loosening,
+        caution=activity.caution if activity else kind.caution_loosening,
+        done_with=(undone,) if activity else (),
     )
+
+
+def _keys_by_name(places: Iterable[Place]) -> dict[str, list[str]]:
+    """The keys of the steps that undo a kind or group of joints, or that an activity makes."""
+    keys: dict[str, list[str]] = {}
+    for place in places:
+        if place.activity is not None:
+            keys.setdefault(place.activity.activity, []).append(place.key)
+        elif place.joint is not None:
+            kind = joint_kinds()[place.joint.kind]
+            for name in (kind.kind, kind.group):
+                keys.setdefault(name, []).append(_key_of_undoing(place.joint))
+    return keys
+
+
+def _key_of_undoing(joint: Joint) -> str:
+    return f"{joint.kind}/{joint.name}/loosen"
 
 
 def _reason(place: Place, found: Arrangement) -> tuple[str, str]:
