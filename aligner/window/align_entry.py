@@ -17,11 +17,12 @@ from aligner.errors import AlignerError
 from aligner.sheet.quantities import Quantity
 from aligner.window.labels import label, set_tone
 from aligner.window.reading_box import ReadingCell
+from aligner.window.spoken_choice import SpokenChoice
 
 Reader = Callable[[str], object]
 
 
-class Choice(QComboBox):
+class Choice(SpokenChoice):
     """One of a few in words; Enter goes on, and the mouse wheel never changes it.
 
     Signals:
@@ -133,7 +134,6 @@ class Entry(QWidget):
         self.cell.setMinimumWidth(theme.px(90))
         self.cell.setPlaceholderText(unit)
         self._name = label(name)
-        self._name.setBuddy(self.cell)
         self._below = label(about, "small", wraps=True)
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
@@ -154,6 +154,10 @@ class Entry(QWidget):
     def said(self) -> str:
         """What stands under the box."""
         return self._below.text() if not self._below.isHidden() else ""
+
+    def say_whose(self, whose: str) -> None:
+        """Tell a screen reader whose value it is, where others have the same name."""
+        self.cell.setAccessibleName(f"{self._name.text()}, {whose}")
 
     def show_text(self, text: str, trouble: str = "") -> None:
         """Show what the job holds, and why it cannot be right; a text in hand stays."""

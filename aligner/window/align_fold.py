@@ -75,6 +75,8 @@ class Fold(QFrame):
         self._title = title
         self._about.setText(about)
         self._about.setVisible(bool(about))
+        for entry in self.entries.values():
+            entry.say_whose(title)
         self._mark()
 
     def set_open(self, is_open: bool) -> None:

@@ -109,7 +109,9 @@ class PairFold(Fold):
         self.gauge.offer(gauge_choices(job, pair.gauge), pair.gauge)
         count = len(pair.left) + len(pair.right)
         readings = f" and its {'reading' if count == 1 else f'{count} readings'}" if count else ""
+        self.gauge.setAccessibleName(f"gauge, {pair.name}")
         self.remove.setText(f"Remove this pair{readings}")
+        self.remove.setAccessibleName(f"Remove {pair.name}{readings}")
 
     def stops(self) -> list[QWidget]:
         """Where the keyboard stops: the gauge stands under the name."""

@@ -10,15 +10,14 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import datetime
+from itertools import pairwise
 from typing import Any
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
-    QHBoxLayout,
     QPushButton,
     QSizePolicy,
-    QStackedWidget,
     QVBoxLayout,
     QWidget,
 )
@@ -31,12 +30,18 @@ from aligner.window.align_doors import connect_heights, connect_in_line, connect
 from aligner.window.align_entry import Entry
 from aligner.window.align_views import View, ViewRow, as_the_eye_goes, beyond
 from aligner.window.align_words import road_words
+from aligner.window.folding_row import FoldingRow
 from aligner.window.height_card import HeightCard
 from aligner.window.in_line_card import InLineCard
 from aligner.window.labels import label, main_button
 from aligner.window.open_job import OpenJob
+from aligner.window.part_stack import PartStack
 from aligner.window.reading_box import ReadingBox
 from aligner.window.square_card import SquareCard
+from aligner.window.wrapping_row import WrappingRow
+
+#: The least width, at 100 % text, of the words between the buttons of the foot.
+_WORDS_FROM = 150
 
 
 class AlignStage(QWidget):
@@ -65,8 +70,9 @@ class AlignStage(QWidget):
         self.in_line_card = InLineCard(theme, show)
         self.view = View.READINGS
         self._views: dict[View, Any] = {}
+        self._ordered: list[QWidget] = []
         self.view_row = ViewRow()
-        self._right = QStackedWidget()
+        self._right = PartStack()
         self._readings = QWidget()
         self._road = label("", "small", wraps=True)
         self.measure_again = QPushButton("Measure again")
@@ -93,6 +99,7 @@ class AlignStage(QWidget):
         self.go_on.setText("Go on to Tighten   Enter" if is_done else "Measure again   Enter")
         self.measure_again.setVisible(is_done)
         self.go_on.setEnabled(is_done or has_readings(job.align))
+        self._order_tabs()
 
     def begin(self) -> None:
         """Put the keyboard where the first reading is wanted, or on the button if none is."""
@@ -159,19 +166,20 @@ class AlignStage(QWidget):
         right.addWidget(self.in_line_card)
         self._right.addWidget(self._readings)
         self._right.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
-        cards = QHBoxLayout()
-        cards.setSpacing(self._theme.px(ROOM))
-        cards.addWidget(self.height_card, 11)
-        cards.addWidget(self._right, 10)
-        foot = QHBoxLayout()
-        foot.addWidget(self.view_row)
-        foot.addWidget(self._road, 1)
-        foot.addWidget(self.measure_again)
-        foot.addWidget(self.go_on)
+        cards = FoldingRow(self._theme, spacing=self._theme.px(ROOM))
+        cards.add(self.height_card, 11)
+        cards.add(self._right, 10)
+        self._road.setMinimumWidth(self._theme.px(_WORDS_FROM))
+        foot = WrappingRow()
+        foot.add(self.view_row)
+        foot.add(self._road, 1)
+        foot.add_room()
+        foot.add(self.measure_again)
+        foot.add(self.go_on)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(self._theme.px(ROOM))
-        column.addLayout(cards, 1)
+        column.addWidget(cards, 1)
         column.addLayout(foot)
 
     def _connect(self) -> None:
@@ -196,6 +204,14 @@ class AlignStage(QWidget):
         reason = Qt.FocusReason.TabFocusReason if is_next else Qt.FocusReason.BacktabFocusReason
         there.setFocus(reason)
         return True
+
+    def _order_tabs(self) -> None:
+        """Let Tab enter the page where the eye does, from either end."""
+        stops = self._stops()
+        if stops != self._ordered:
+            self._ordered = stops
+            for before, after in pairwise(stops):
+                QWidget.setTabOrder(before, after)
 
     def _stops(self) -> list[QWidget]:
         if self.view is View.READINGS:

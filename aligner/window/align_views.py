@@ -7,9 +7,10 @@ from enum import StrEnum
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QPushButton, QWidget
 
 from aligner.drawing.theme import GAP
+from aligner.window.wrapping_row import WrappingRow
 
 
 class View(StrEnum):
@@ -82,15 +83,13 @@ class ViewRow(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self._buttons: dict[View, QPushButton] = {}
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(GAP // 2)
+        row = WrappingRow(self, GAP // 2)
         for view in View:
             button = _ViewButton(view.value)
             button.setCheckable(True)
             button.setAccessibleName(f"Show: {view.words}")
             button.clicked.connect(lambda _=False, view=view: self.chosen.emit(view))
-            row.addWidget(button)
+            row.add(button)
             self._buttons[view] = button
         self.show_view(View.READINGS)
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import sys
 from pathlib import Path
 
@@ -21,10 +22,10 @@ def run_window(path: Path | None, *, demo: bool = False) -> int:
     Returns:
         The exit status of the event loop, 0 when the window was closed.
     """
-    application = QApplication(sys.argv[:1])
+    # The style as an argument: asked for later, it is made twice, and as a Python object too.
+    application = QApplication([*sys.argv[:1], "-style", "Fusion"])
     application.setApplicationName("Aligner")
     application.setOrganizationName("Aligner")
-    application.setStyle("Fusion")
     settings = QSettings()
     screen = application.primaryScreen().availableGeometry()
     chosen = preferences_in(settings)
@@ -43,7 +44,14 @@ def run_window(path: Path | None, *, demo: bool = False) -> int:
         open_demo(window)
     window.show()
     QTimer.singleShot(0, window.offer_recovery)  # the window is painted first
+    QTimer.singleShot(0, _collect_from_here)
     return application.exec()
+
+
+def _collect_from_here() -> None:
+    """Have rubbish collected from here on, among what is made from here on."""
+    gc.freeze()
+    gc.enable()
 
 
 def open_demo(window: MainWindow) -> None:

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QLabel, QSizePolicy, QVBo
 from aligner.assessment import Assessment
 from aligner.assessment.attempts import AttemptSeries
 from aligner.drawing.attempt_chart import ChartPicture, paint_attempts
-from aligner.drawing.theme import GAP, ROOM, Theme
+from aligner.drawing.theme import GAP, Theme
 from aligner.job import Job
 from aligner.units.preferred import Preferred
 from aligner.window.attempts_words import allowed_words, attempt_words, chart_of, series_title
@@ -108,9 +108,9 @@ class AttemptsCard(FoldingCard):
         self._is_stale = False
         self.setAccessibleName("Attempts")
         self.columns = [AttemptColumn(theme) for _ in range(3)]
-        self.parts.setSpacing(ROOM)
         for column in self.columns:
-            self.parts.addWidget(column, 1)
+            self.parts.add(column)
+            self.parts.folded.connect(column.set_words_beside)
         self.add_parts()
         self.column.addWidget(label(_LEGEND, "small", wraps=True))
 
@@ -132,9 +132,3 @@ class AttemptsCard(FoldingCard):
             return
         for column, series in zip(self.columns, self._assessment.attempts, strict=True):
             column.show_series(series, self._show)
-        self.keep_whole()
-
-    def fold(self, is_folded: bool) -> None:
-        super().fold(is_folded)
-        for column in self.columns:
-            column.set_words_beside(is_folded)

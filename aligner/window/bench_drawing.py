@@ -160,7 +160,7 @@ class BenchDrawing(DrawingCard):
     def _paint_from_above(self, painter: QPainter, assessment: Assessment) -> None:
         found = assessment.squaring
         turn = found.turn.value if found.turn else None
-        side, line = self.theme.px(58), self.theme.px(26)
+        side, line = self.theme.px(80), self.theme.px(26)
         room = self.room().adjusted(side, line * 1.8, -side, -self.theme.px(10))
         view = plan_view(room, plan_proportions(self._job, self._pair), turn)
         paint_plan_view(painter, self.theme, view)

@@ -41,6 +41,13 @@ _FITS_LARGE = 1.3
 _STRAY = "Nothing was done: this step takes no reading."
 
 
+class _Passes(PassMarks):
+    """The marks of the passes at the height of their rows, among words that fill the rest."""
+
+    def hasHeightForWidth(self) -> bool:
+        return False
+
+
 class BenchStep(QWidget):
     """Torque, setting, bolts lit, passes, and small what comes next.
 
@@ -67,7 +74,7 @@ class BenchStep(QWidget):
         self.tool = BenchWords(theme, 34, bold=False)
         self.problem = BenchWords(theme, 30, role="attention")
         self.turn = BenchWords(theme, 56)
-        self.passes = PassMarks(big)
+        self.passes = _Passes(big)
         self.hold = BenchWords(theme, 44, bold=False)
         self.seen = BenchWords(theme, 90)
         self.next = BenchWords(theme, 24, role="quiet", bold=False)

@@ -36,6 +36,13 @@ _KEYS = {
 _KEYS_OF_THE_REST = "Escape leaves"
 
 
+class _Pages(QStackedWidget):
+    """The pages take the room there is; what wraps inside never pushes the sentence away."""
+
+    def hasHeightForWidth(self) -> bool:
+        return False
+
+
 class BenchView(QWidget):
     """One stage of the open job in very large type.
 
@@ -53,7 +60,6 @@ class BenchView(QWidget):
         super().__init__()
         self.setObjectName("ground")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        self._open_job = open_job
         self._stage = Stage.ALIGN
         self._page_said: Said = lambda: ("", "")
         self.words = BenchWords(theme, 84)
@@ -67,7 +73,7 @@ class BenchView(QWidget):
         self.rest.column.addWidget(self.rest_words, 3)
         self.rest.column.addWidget(self.rest_detail, 2)
         self.keys = label("", "text")
-        self._stack = QStackedWidget()
+        self._stack = _Pages()
         for page in (self.align, self.step, self.rest):
             self._stack.addWidget(page)
         self._stack.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Ignored)
@@ -81,12 +87,11 @@ class BenchView(QWidget):
             (self._stack, 68),
         ):
             self._column.addWidget(widget, share)
+        self.words.setMinimumHeight(theme.px(50))
         self._column.addWidget(self.keys)
         self.align.finished.connect(lambda: self.stage_wanted.emit(Stage.TIGHTEN))
         self.step.finished.connect(lambda: self.stage_wanted.emit(Stage.PROVE))
         self.step.align_wanted.connect(lambda: self.stage_wanted.emit(Stage.ALIGN))
-        open_job.changed.connect(self._refresh_if_shown)
-        open_job.look_changed.connect(self._refresh_if_shown)
 
     @property
     def stage(self) -> Stage:
@@ -148,7 +153,3 @@ class BenchView(QWidget):
     @property
     def _page(self) -> QWidget:
         return {Stage.ALIGN: self.align, Stage.TIGHTEN: self.step}.get(self._stage, self.rest)
-
-    def _refresh_if_shown(self) -> None:
-        if self.isVisible():
-            self.refresh()

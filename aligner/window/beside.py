@@ -98,9 +98,13 @@ class PagesBeside:
         def make() -> Any:
             page = BenchView(setting.open_job, setting.theme, setting.show, setting.now)
             page.left.connect(self._window.go_back)
+            page.stage_wanted.connect(self._window.show_bench_of)
+            page.step.door.ticked.connect(self._window.sound)
             return page
 
-        return self._page("bench", make)
+        page = self._page("bench", make)
+        page.show_stage(stage, self._window.page(stage).sentence)
+        return page
 
     def _page(self, name: str, make: Callable[[], Any]) -> Any:
         if name not in self._kept:

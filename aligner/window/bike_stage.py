@@ -11,19 +11,21 @@ from datetime import datetime
 from itertools import pairwise
 from pathlib import Path
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from aligner.assessment.missing import missing_on_sheet, not_given
 from aligner.assessment.sheet_changes import opened_by_the_sheet
-from aligner.drawing.theme import GAP, ROOM, Theme
-from aligner.job.edits_sheet import with_bike_name
+from aligner.drawing.theme import GAP, Theme
+from aligner.job.edits_sheet import with_bike_name, with_job_title
 from aligner.job.edits_sheet_ticks import with_sheet
 from aligner.job.stamps import now_here
 from aligner.sheet import Sheet
 from aligner.sheet.patterns import composed
 from aligner.sheet.variant import Variant
 from aligner.units.preferred import Preferred
+from aligner.window.folding_row import FoldingRow
+from aligner.window.labels import main_button
 from aligner.window.open_job import OpenJob
 from aligner.window.page import Page
 from aligner.window.said_line import SaidLine
@@ -40,7 +42,13 @@ _MANUAL = "The maker's manual comes first."
 
 
 class BikeStage(QWidget):
-    """The sheet of the job."""
+    """The sheet of the job.
+
+    Signals:
+        finished: the sheet is complete, and the person goes on to take apart.
+    """
+
+    finished = Signal()
 
     def __init__(
         self,
@@ -56,7 +64,6 @@ class BikeStage(QWidget):
         self._begun_with = open_job.job
         self._is_at_the_top = True
         self.page = Page("The bike's sheet")
-        self.setFocusProxy(self.page)
         self.said = SaidLine()
         self.start_card = StartCard(theme)
         self.variant_card = VariantCard(theme)
@@ -68,6 +75,7 @@ class BikeStage(QWidget):
         self.fasteners = FastenersCard(open_job, theme, show, now)
         self.rules = RulesCard(open_job, theme)
         self.files = SheetFiles(open_job, now)
+        self.go_on = main_button("Go on to Strip   Enter")
         self._lay_out()
         self._connect()
         self.refresh()
@@ -102,7 +110,7 @@ class BikeStage(QWidget):
         if not self._open_job.job.sheet.fasteners:
             self.start_card.name.setFocus(Qt.FocusReason.OtherFocusReason)
         else:
-            self.setFocus(Qt.FocusReason.OtherFocusReason)
+            self.page.setFocus(Qt.FocusReason.OtherFocusReason)
         if not self._is_at_the_top:
             self._is_at_the_top = True
             self.page.verticalScrollBar().setValue(0)
@@ -114,7 +122,7 @@ class BikeStage(QWidget):
         is_begun = bool(sheet.fasteners)
         is_blank = not is_begun and sheet.with_changes(name="") == Sheet(name="")
         self.start_card.setVisible(not is_begun)
-        self.start_card.show_sheet(sheet)
+        self.start_card.show_job(job)
         for widget in (self.files, self.bike_card, self._measures, self.limits):
             widget.setVisible(not is_blank)
         for widget in (self.fasteners, self.rules):
@@ -129,6 +137,7 @@ class BikeStage(QWidget):
         if not self.variant_card.isHidden():
             self.variant_card.show_sheet(sheet)
         self.drawing.show_job(job)
+        self.go_on.setVisible(is_begun and not missing_on_sheet(job))
 
     def take_over(self, path: Path) -> None:
         """Take over the sheet of a file: a sheet's, or the one in an earlier job."""
@@ -150,12 +159,9 @@ class BikeStage(QWidget):
         self._follow(box)
 
     def _lay_out(self) -> None:
-        self._measures = QWidget()
-        beside = QHBoxLayout(self._measures)
-        beside.setContentsMargins(0, 0, 0, 0)
-        beside.setSpacing(ROOM)
-        beside.addWidget(self.dimensions, 12)
-        beside.addWidget(self.drawing, 7, Qt.AlignmentFlag.AlignTop)
+        self._measures = FoldingRow(self._theme)
+        self._measures.add(self.dimensions, 12)
+        self._measures.add(self.drawing, 7, on_top=True)
         for card in (
             self.start_card,
             self.files,
@@ -174,11 +180,17 @@ class BikeStage(QWidget):
         column.setSpacing(GAP)
         column.addWidget(self.said)
         column.addWidget(self.page)
+        column.addWidget(self.go_on, 0, Qt.AlignmentFlag.AlignRight)
 
     def _connect(self) -> None:
         self.start_card.named.connect(
             lambda name: self._open_job.edit(
                 "bike's name", lambda job: with_bike_name(job, name or "")
+            )
+        )
+        self.start_card.titled.connect(
+            lambda title: self._open_job.edit(
+                "job's title", lambda job: with_job_title(job, title or "")
             )
         )
         self.start_card.started.connect(self._start)
@@ -197,7 +209,8 @@ class BikeStage(QWidget):
         self._walk_on(self.bike_card.note, self.dimensions)
         self._walk_on(self.dimensions, self.limits)
         list(self.limits.values.values())[-1].went_on.connect(self.fasteners.go_to_first)
-        self.fasteners.went_on.connect(lambda: self.fasteners.new_kind.setFocus())
+        self.fasteners.went_on.connect(self._go_on)
+        self.go_on.clicked.connect(self.finished)
         for path, box in self.dimensions.values.items():
             box.entered.connect(lambda path=path: self.drawing.light(path))
         for card in (self.missing_card, self.fasteners, self.rules):
@@ -208,11 +221,11 @@ class BikeStage(QWidget):
         """Tab goes as the eye does, whatever has come or gone."""
         bike = self.bike_card
         stops = [*self.files.stops, *self.variant_card.stops(), *self.missing_card.stops()]
-        stops += [bike.name.line, bike.fork, bike.handlebars, bike.note.line]
+        stops += [bike.name.line, bike.fork, bike.handlebars, bike.title.line, bike.note.line]
         for card in (self.dimensions, self.limits):
             for path, value in card.values.items():
                 stops += [value.line, card.sources[path].line]
-        stops += [*self.fasteners.stops(), *self.rules.stops()]
+        stops += [*self.fasteners.stops(), *self.rules.stops(), self.go_on]
         for before, after in pairwise(stops):
             QWidget.setTabOrder(before, after)
 
@@ -229,6 +242,12 @@ class BikeStage(QWidget):
         self.page.verticalScrollBar().setValue(0)
         if self.missing_card.links:
             self.missing_card.links[0].setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _go_on(self) -> None:
+        """From the last torque to what is still missing, or to the next stage."""
+        missing = bool(missing_on_sheet(self._open_job.job))
+        after = self.missing_card.links[0] if missing else self.go_on
+        after.setFocus(Qt.FocusReason.TabFocusReason)
 
     def _begin_variant(self) -> None:
         self.variant_card.show()
@@ -268,7 +287,7 @@ class BikeStage(QWidget):
         for card in (self.dimensions, self.limits):
             for box in (*card.values.values(), *card.sources.values()):
                 box.end_typing()
-        for box in (self.bike_card.name, self.bike_card.note, self.start_card.name):
+        for box in (*self.bike_card.lines, self.start_card.name, self.start_card.title):
             box.end_typing()
         self.fasteners.end_typing()
         self.rules.end_typing()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QPainter
 
 from aligner.assessment import Assessment, StepStanding, StepState
@@ -15,6 +15,9 @@ from aligner.drawing.strokes import bubble, narrow_line, words
 from aligner.drawing.theme import Theme
 from aligner.job import Job
 from aligner.window.drawing_card import DrawingCard
+
+_LEAST_WIDTH = 230
+_LEAST_HEIGHT = 340
 
 
 @dataclass(frozen=True)
@@ -44,6 +47,9 @@ class BoltCard(DrawingCard):
         where = in_hand.step.title if in_hand else "nothing left to do"
         self.setAccessibleDescription(where)
         self.update()
+
+    def least_size(self) -> QSize:
+        return QSize(self.theme.px(_LEAST_WIDTH), self.theme.px(_LEAST_HEIGHT))
 
     def paint_picture(self, painter: QPainter) -> None:
         room = self.room()

@@ -10,9 +10,10 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QWheelEvent
-from PySide6.QtWidgets import QComboBox, QLineEdit
+from PySide6.QtWidgets import QLineEdit
 
 from aligner.drawing.theme import Theme
+from aligner.window.spoken_choice import SpokenChoice
 
 
 class WordLine(QLineEdit):
@@ -70,7 +71,7 @@ class WordLine(QLineEdit):
             self.show_words(words)
 
 
-class Choice(QComboBox):
+class Choice(SpokenChoice):
     """A choice from a list; the mouse wheel never changes it, and Enter goes on.
 
     Signals:

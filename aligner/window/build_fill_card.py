@@ -46,7 +46,8 @@ class FillCard(Card):
         self.again = QPushButton("Read the gaps again")
         self.oil = WordLine(theme, "oil that went in", "name on the bottle")
         self.volumes = {
-            side: ReadingBox(theme, f"{side} leg", Volume, show.volume, cells=1) for side in _SIDES
+            side: ReadingBox(theme, f"{side} leg's oil", Volume, show.volume, cells=1)
+            for side in _SIDES
         }
         self.said = wrapping("")
         grid = QGridLayout()

@@ -48,7 +48,9 @@ class OilCard(DrawingCard):
         self._show = show
         self._job = Job()
         self._found: BuildAssessment | None = None
-        self.boxes = {side: ReadingBox(theme, side, Length, show.length) for side in _SIDES}
+        self.boxes = {
+            side: ReadingBox(theme, f"{side} gap", Length, show.length) for side in _SIDES
+        }
         for side, box in self.boxes.items():
             box.setParent(self)
             box.resized.connect(self.place_boxes)

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from aligner.assessment.build import BuildAssessment
-from aligner.drawing.theme import GAP, Theme
+from aligner.drawing.theme import Theme
 from aligner.gauging import Verdict
 from aligner.job import Job
 from aligner.job.listed_gauges import gauge_choices
@@ -16,17 +16,19 @@ from aligner.sheet.quantities import Length
 from aligner.units.preferred import Preferred
 from aligner.window.build_fields import Choice
 from aligner.window.build_results import sag_words
+from aligner.window.folding_grid import FoldingGrid
 from aligner.window.labels import Card, label, set_tone
 from aligner.window.page import wrapping
 from aligner.window.reading_box import ReadingBox
 
 _BOXES = (
-    ("extended", "extended", 0, 0),
-    ("static_down", "alone, pushed down", 0, 1),
-    ("static_up", "alone, lifted", 0, 2),
-    ("rider_down", "rider, pushed down", 1, 1),
-    ("rider_up", "rider, lifted", 1, 2),
+    ("extended", "extended"),
+    ("static_down", "alone, pushed down"),
+    ("static_up", "alone, lifted"),
+    ("rider_down", "rider, pushed down"),
+    ("rider_up", "rider, lifted"),
 )
+_AFTER_THE_GAUGE = "rider_down"
 _HOW = (
     "The same two marks along the leg each time. Extended: front wheel off the ground. Then "
     "pushed down and let up slowly, lifted and let down slowly: friction lies between the two."
@@ -53,24 +55,26 @@ class SagCard(Card):
         self.gauge = Choice(theme, "gauge of the sag lengths")
         self.boxes = {
             name: ReadingBox(theme, words, Length, show.length, cells=2)
-            for name, words, _, _ in _BOXES
+            for name, words in _BOXES
         }
-        grid = QGridLayout()
-        grid.setSpacing(GAP)
-        for name, _, row, column in _BOXES:
-            grid.addWidget(self.boxes[name], row, column, Qt.AlignmentFlag.AlignTop)
-        side = QHBoxLayout()
+        with_gauge = QWidget()
+        side = QHBoxLayout(with_gauge)
+        side.setContentsMargins(0, 0, 0, 0)
         side.addWidget(label("read with"))
         side.addWidget(self.gauge, 1)
-        grid.addLayout(side, 1, 0)
+        grid = FoldingGrid(theme, 3)
+        for name, box in self.boxes.items():
+            if name == _AFTER_THE_GAUGE:
+                grid.add(with_gauge)
+            grid.add(box)
         self.static = label("", "text", wraps=True)
         self.rider = label("", "strong", wraps=True)
         self.notices = label("", "text", wraps=True, tone="attention")
         self.column.addWidget(wrapping(_HOW, "quiet"))
-        self.column.addLayout(grid)
+        self.column.addWidget(grid)
         for said in (self.static, self.rider, self.notices):
             self.column.addWidget(said)
-        names = [name for name, *_ in _BOXES]
+        names = list(self.boxes)
         for name, box in self.boxes.items():
             box.typed.connect(lambda found, name=name: self.typed.emit(name, found))
             box.kept.connect(lambda found, name=name: self.kept.emit(name, found))
@@ -79,6 +83,14 @@ class SagCard(Card):
         self.boxes[names[-1]].went_on.connect(self.went_on)
         self.gauge.chosen.connect(self.gauge_chosen)
         self.gauge.went_on.connect(self.boxes["extended"].go_to_first_empty)
+
+    def walk(self) -> list[QWidget]:
+        """Where the keyboard stops, as the eye goes: the gauge begins the second row."""
+        stops: list[QWidget] = []
+        for name, box in self.boxes.items():
+            stops += [self.gauge] if name == _AFTER_THE_GAUGE else []
+            stops += box.cells
+        return stops
 
     def show_job(self, job: Job, found: BuildAssessment) -> None:
         """Show a job's lengths and what they come to."""

@@ -10,9 +10,9 @@ from itertools import pairwise
 from typing import Any
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout
 
-from aligner.drawing.theme import GAP, Theme
+from aligner.drawing.theme import Theme
 from aligner.job import Job
 from aligner.sheet import Sheet
 from aligner.sheet.legs import Pressure, Way
@@ -29,6 +29,7 @@ from aligner.units import UnreadableQuantity
 from aligner.units.preferred import Preferred
 from aligner.window.build_fields import Choice, WordLine
 from aligner.window.check_row import Tick
+from aligner.window.folding_grid import FoldingGrid
 from aligner.window.labels import Card, label
 from aligner.window.page import wrapping
 from aligner.window.reading_box import ReadingBox
@@ -122,21 +123,17 @@ class SheetCard(Card):
         head = QHBoxLayout()
         head.addWidget(label("source of what is typed here"))
         head.addWidget(self.source, 1)
-        words_row = QHBoxLayout()
-        fields: tuple[QWidget, ...] = (self.oil, self.order, self.coils, self.adjuster)
-        for widget in fields:
-            words_row.addWidget(widget, 1)
-        grid = QGridLayout()
-        grid.setSpacing(GAP)
-        for place, (path, _, _) in enumerate(_VALUES):
-            row, column = divmod(place, _IN_A_ROW)
-            grid.addWidget(self.boxes[path], row, column, Qt.AlignmentFlag.AlignTop)
-            grid.setColumnStretch(column, 1)
+        words_row = FoldingGrid(theme, _IN_A_ROW)
+        for widget in (self.oil, self.order, self.coils, self.adjuster):
+            words_row.add(widget)
+        grid = FoldingGrid(theme, _IN_A_ROW)
+        for box in self.boxes.values():
+            grid.add(box)
         said = "What is not printed stays empty: it shows as missing and is never guessed."
         self.column.addWidget(wrapping(said, "quiet"))
         self.column.addLayout(head)
-        self.column.addLayout(words_row)
-        self.column.addLayout(grid)
+        self.column.addWidget(words_row)
+        self.column.addWidget(grid)
         self._connect()
 
     def show_job(self, job: Job) -> None:

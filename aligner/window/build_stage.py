@@ -6,13 +6,13 @@ from collections.abc import Callable
 from datetime import datetime
 from itertools import pairwise
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QApplication, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtCore import QPoint, Qt, Signal
+from PySide6.QtWidgets import QApplication, QVBoxLayout, QWidget
 
 from aligner.assessment import StepStanding
-from aligner.assessment.build import BuildAssessment, BuildSubject
+from aligner.assessment.build import BEFORE_READING, BuildAssessment, BuildSubject
 from aligner.assessment.ticks import with_tick
-from aligner.drawing.theme import ROOM, Theme
+from aligner.drawing.theme import Theme
 from aligner.job.edits_build import with_build_tick, with_gaps_to_read_again
 from aligner.sheet.quantities import Torque
 from aligner.units.preferred import Preferred
@@ -27,10 +27,12 @@ from aligner.window.build_sag_card import SagCard
 from aligner.window.build_sheet_card import SheetCard
 from aligner.window.build_steps_card import StepsCard
 from aligner.window.build_words import sentence_words
+from aligner.window.folding_row import beside
 from aligner.window.labels import main_button
 from aligner.window.open_job import OpenJob
 from aligner.window.page import Page
 from aligner.window.reading_box import ReadingBox
+from aligner.window.wrapping_row import WrappingRow
 
 
 class BuildStage(QWidget):
@@ -68,14 +70,13 @@ class BuildStage(QWidget):
             (self.fill_card, self.blend_card, 10),
             (self.force_card, self.bearing_card, 10),
         ):
-            self.page.add(_side_by_side(left, right, share))
+            self.page.add(beside(theme, (left, share), (right, 20 - share)))
         self.page.add(self.sag_card)
         self.page.add(self.sheet_card)
         foot = QWidget()
-        row = QHBoxLayout(foot)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.addStretch(1)
-        row.addWidget(self.go_on)
+        row = WrappingRow(foot)
+        row.add_room()
+        row.add(self.go_on)
         self.page.add(foot)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -128,6 +129,8 @@ class BuildStage(QWidget):
                 self.sag_card.boxes["extended"].go_to_first_empty()
             case BuildSubject.SHEET:
                 self.sheet_card.source.setFocus(Qt.FocusReason.OtherFocusReason)
+                top = self.sheet_card.mapTo(self.page.widget(), QPoint()).y()
+                self.page.verticalScrollBar().setValue(top)
             case BuildSubject.NOTHING:
                 self.go_on.setFocus(Qt.FocusReason.OtherFocusReason)
             case _:
@@ -145,13 +148,14 @@ class BuildStage(QWidget):
         fill.again_wanted.connect(self._read_again)
         for steps in (self.steps_card, bearing):
             steps.ticked.connect(self._tick)
+        self.steps_card.went_on.connect(self._go_on_from_step)
         bearing.nut_ticked.connect(self._tick_nut)
         self.oil_card.went_on.connect(self._go_on_from_oil)
-        fill.went_on.connect(self._go_on_to_steps)
+        fill.went_on.connect(self._go_on)
         bearing.went_on.connect(sag.boxes["extended"].go_to_first_empty)
         self.blend_card.went_on.connect(sag.boxes["extended"].go_to_first_empty)
         for card in (sag, self.sheet_card):
-            card.went_on.connect(lambda: self.go_on.setFocus(Qt.FocusReason.TabFocusReason))
+            card.went_on.connect(self._go_on)
         self.go_on.clicked.connect(self.finished)
 
     def _take_another_job(self) -> None:
@@ -199,9 +203,19 @@ class BuildStage(QWidget):
         following = self.fill_card.oil if has_gauge else self.fill_card.gauge
         following.setFocus(Qt.FocusReason.TabFocusReason)
 
-    def _go_on_to_steps(self) -> None:
-        if not self.steps_card.go_to_first_open():
-            self.bearing_card.pull.go_to_first_empty()
+    def _go_on_from_step(self, phase: str) -> None:
+        """The gap is read, and the oil set, while the spring is still out."""
+        is_read_now = phase in BEFORE_READING and self._found.next.step is None
+        if is_read_now or all(tick.isChecked() for tick in self.steps_card.ticks.values()):
+            self.begin()
+
+    def _go_on(self) -> None:
+        if self._found.is_done:
+            self.go_on.setFocus(Qt.FocusReason.TabFocusReason)
+        elif self._found.next.subject in (BuildSubject.SET_OIL, BuildSubject.EQUALISE):
+            self.fill_card.again.setFocus(Qt.FocusReason.TabFocusReason)
+        else:
+            self.begin()
 
     def _order_tabs(self) -> None:
         """Let Tab walk rows that were made later where the eye meets them."""
@@ -217,7 +231,7 @@ class BuildStage(QWidget):
             *fill.volumes["right"].cells,
             *self.blend_card.walk(),
             *self.bearing_card.walk(),
-            self.sag_card.boxes["extended"].first_cell,
+            *self.sag_card.walk(),
         ]
         for before, after in pairwise(walk):
             QWidget.setTabOrder(before, after)
@@ -227,13 +241,3 @@ class BuildStage(QWidget):
         if now is not None and self.page.widget().isAncestorOf(now):
             self.page.ensureWidgetVisible(now, 20, 60)
 
-
-def _side_by_side(left: QWidget, right: QWidget, left_share: int) -> QWidget:
-    made = QWidget()
-    row = QHBoxLayout(made)
-    row.setContentsMargins(0, 0, 0, 0)
-    row.setSpacing(ROOM)
-    for card, share in ((left, left_share), (right, 20 - left_share)):
-        card.setMinimumWidth(0)
-        row.addWidget(card, share)
-    return made

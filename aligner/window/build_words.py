@@ -39,9 +39,9 @@ def sentence_words(
         case BuildSubject.SHEET:
             missing = ", ".join(oil.missing) or "the values for the oil"
             return (
-                "The sheet lacks what this needs.",
-                f"Missing: {missing}. Take it from the maker's manual; it is never guessed here. "
-                "What is read is kept meanwhile.",
+                f"Missing on the sheet: {missing}.",
+                "Take it from the maker's manual and type it at the foot of this page; it is never "
+                "guessed here. What is read is kept meanwhile.",
                 "",
             )
         case BuildSubject.READ_GAP:

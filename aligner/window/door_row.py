@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
 from aligner.assessment import StepStanding, StepState
 from aligner.drawing.theme import GAP, Theme
 from aligner.window.door_offer import button_words, has_torque
 from aligner.window.labels import label, main_button, set_tone
 from aligner.window.typed_line import TypedLine
+from aligner.window.wrapping_row import WrappingRow
 
 
 class DoorRow(QWidget):
@@ -29,14 +30,13 @@ class DoorRow(QWidget):
         self.wrenches = QPushButton("&Wrenches")
         self.wrenches.setCheckable(True)
         self.done = main_button("Done   Space")
-        row = QHBoxLayout()
-        row.setSpacing(GAP)
+        row = WrappingRow()
         for widget in (self._seen, self.value, self._on, self.wrench):
-            row.addWidget(widget)
-        row.addWidget(self.reason, 1)
-        row.addStretch(0)
+            row.add(widget)
+        row.add(self.reason, 1)
+        row.add_room()
         for button in (self.read_again, self.wrenches, self.done):
-            row.addWidget(button)
+            row.add(button)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(GAP)
@@ -44,6 +44,11 @@ class DoorRow(QWidget):
         column.addLayout(row)
         for line in (self.value, self.wrench, self.reason):
             line.setMinimumHeight(theme.px(36))
+
+    def stops(self) -> list[QWidget]:
+        """Where the keyboard stops, as the eye goes."""
+        lines = [self.value, self.wrench, self.reason]
+        return [*lines, self.read_again, self.wrenches, self.done]
 
     def show_parts(self, standing: StepStanding | None, *, is_finished: bool) -> None:
         """Show what a step takes: a value where it has a torque, a way back to the readings."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRectF, Qt
+from PySide6.QtCore import QRectF, QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QFrame, QWidget
 
@@ -23,6 +23,8 @@ class DrawingCard(QFrame):
         self.theme = theme
         self._title = title
         self._note = ""
+        self._painted: tuple[object, ...] = ()
+        self._least = QSize()
         self.setAccessibleName(title)
 
     def set_theme(self, theme: Theme) -> None:
@@ -34,6 +36,17 @@ class DrawingCard(QFrame):
     def say_note(self, note: str) -> None:
         """Set the words at the card's upper right."""
         self._note = note
+
+    def paint_if_other(self, *shown: object) -> None:
+        """Paint anew where any of what the picture shows is another than it was.
+
+        Args:
+            shown: everything that `paint_picture` paints from, as values.
+        """
+        painted = (self._title, self._note, *shown)
+        if painted != self._painted:
+            self._painted = painted
+            self.update()
 
     def head_height(self) -> int:
         """Height of the line with title and note, in pixels."""
@@ -49,6 +62,20 @@ class DrawingCard(QFrame):
 
     def place_boxes(self) -> None:
         """Put the boxes where they stand on the picture."""
+
+    def least_size(self) -> QSize:
+        """The least size, in pixels, at which nothing on the card lies over anything else."""
+        return QSize()
+
+    def ask_for_room(self) -> None:
+        """Have the page look again at `least_size`, where it is another than it was."""
+        least = self.least_size()
+        if least != self._least:
+            self._least = least
+            self.updateGeometry()
+
+    def minimumSizeHint(self) -> QSize:
+        return self.least_size()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

@@ -18,6 +18,7 @@ from aligner.errors import AlignerError
 from aligner.job import Job
 from aligner.window.document_watch import DocumentWatch, is_same_file
 from aligner.window.job_dialogs import ask_name_to_open, ask_name_to_save
+from aligner.window.keyboard_place import KeyboardPlace
 from aligner.window.open_job import OpenJob
 from aligner.window.question_bar import QuestionBar
 from aligner.window.recent import RecentFiles
@@ -186,11 +187,16 @@ class Filing(QObject):
         )
 
     def keep_what_is_typed(self) -> None:
-        """Leave the field that is being typed in, so that its text is part of the job."""
+        """Leave the field that is being typed in, so that its text is part of the job.
+
+        The keyboard goes back to it: who saves in the middle of a row goes on from there.
+        """
         focus = self._window.focusWidget()
+        place = KeyboardPlace(focus)
         if focus is not None:
             focus.clearFocus()
         self._open_job.keep_draft()  # a field that has lost the keyboard already is not left
+        place.go_back()
 
     def close(self) -> None:
         """Give the document free; the window goes."""

@@ -82,6 +82,7 @@ class GaugeFold(Fold):
         known = known_gauges().get(name)
         self._how_to.setText(known.how_to if known else "")
         self._how_to.setVisible(known is not None)
+        self.remove.setAccessibleName(f"Remove {name}")
         self.remove.setEnabled(not uses)
         used = f"Used for {' and '.join(uses)}: name another there to remove it." if uses else ""
         self._used.setText(used)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPointF, QRectF, Qt, Signal
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QPainter, QPen
 from PySide6.QtWidgets import QWidget
 
@@ -31,6 +31,8 @@ from aligner.window.reading_box import ReadingBox
 _SIDES = ("left", "right")
 _STRIP_HEIGHT = 50
 _POLICY_HEIGHT = 34
+_LEAST_PICTURE = 200
+_LEAST_WIDTH = 340
 
 
 class HeightCard(DrawingCard):
@@ -94,7 +96,8 @@ class HeightCard(DrawingCard):
         self.say_note(f"difference and its ± drawn {factor} times" if factor > 1 else "")
         self.setAccessibleDescription(height_words(found, self._show))
         self.place_boxes()
-        self.update()
+        places = (box.geometry() for box in self.boxes.values())
+        self.paint_if_other(job.sheet, found, *places)
 
     def stops(self) -> list[QWidget]:
         """Where the keyboard stops, as the eye goes."""
@@ -108,6 +111,12 @@ class HeightCard(DrawingCard):
             left = room.left() if side == "left" else room.right() - width
             box.setGeometry(int(left), int(room.top()), width, height)
         self._place_policy(room)
+        self.ask_for_room()
+
+    def least_size(self) -> QSize:
+        around = self.height() - self._picture_room().height()
+        high = round(around) + self.theme.px(_LEAST_PICTURE)
+        return QSize(self.theme.px(_LEAST_WIDTH), high)
 
     def _place_policy(self, room: QRectF) -> None:
         high = self.theme.px(_POLICY_HEIGHT)

@@ -11,7 +11,7 @@ from pathlib import Path
 from time import perf_counter
 
 from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFileDialog,
@@ -30,6 +30,8 @@ from aligner.window.history_model import HistoryModel
 from aligner.window.labels import label, main_button
 from aligner.window.settings_card import MOST_JOBS, SettingsCard
 
+#: Widths of the columns at 100 % text; the last one takes what is left over.
+_WIDTHS = (150, 290, 110, 150, 130)
 _A_TURN_S = 0.008  # how long rows are read before the window may paint again
 
 
@@ -37,6 +39,20 @@ class JobTable(QTableView):
     """The list; Enter opens the job that is chosen in it."""
 
     opened = Signal()
+
+    def __init__(self, theme: Theme) -> None:
+        super().__init__()
+        self._theme = theme
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Where the columns do not fit, make them narrower, and let their words wrap."""
+        super().resizeEvent(event)
+        share = min(1.0, self.viewport().width() / self._theme.px(sum(_WIDTHS)))
+        self.setWordWrap(share < 1.0)
+        lines = 34 if share == 1.0 else 54
+        self.verticalHeader().setDefaultSectionSize(self._theme.px(lines))
+        for column, width in enumerate(_WIDTHS[:-1]):
+            self.setColumnWidth(column, int(self._theme.px(width) * share))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
@@ -76,9 +92,9 @@ class HistoryPage(QWidget):
         self.search.setClearButtonEnabled(True)
         self.folder_button = QPushButton("Another folder...")
         self.model = HistoryModel()
-        self.table = JobTable()
+        self.table = JobTable(theme)
         self.table.setAccessibleName("jobs")
-        self._set_up_table(theme)
+        self._set_up_table()
         self.settings = SettingsCard(theme)
         self._where = label("", "small", wraps=True)
         self.next_button = QPushButton("Next job on this bike")
@@ -137,16 +153,14 @@ class HistoryPage(QWidget):
         else:
             super().keyPressEvent(event)
 
-    def _set_up_table(self, theme: Theme) -> None:
+    def _set_up_table(self) -> None:
         table = self.table
         table.setModel(self.model)
         table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         table.setTabKeyNavigation(False)
         table.setShowGrid(False)
-        table.setWordWrap(False)
         table.verticalHeader().hide()
-        table.verticalHeader().setDefaultSectionSize(theme.px(34))
         header = table.horizontalHeader()
         header.setHighlightSections(False)
         header.setSectionsClickable(True)
@@ -154,8 +168,6 @@ class HistoryPage(QWidget):
         header.setSortIndicator(2, Qt.SortOrder.DescendingOrder)
         header.sortIndicatorChanged.connect(self._sort)
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
-        for column, width in enumerate((150, 290, 110, 150)):
-            table.setColumnWidth(column, theme.px(width))
         header.setSectionResizeMode(4, QHeaderView.ResizeMode.Stretch)
 
     def _lay_out(self) -> None:

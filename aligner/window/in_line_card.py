@@ -7,7 +7,7 @@ boxes of its own, and the job keeps the readings of those not in use.
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from aligner.assessment import Assessment
 from aligner.drawing.theme import Theme
@@ -18,6 +18,7 @@ from aligner.window.align_entry import Choice
 from aligner.window.align_method_boxes import MOST_CELLS, MethodBoxes
 from aligner.window.align_words import HINTS, METHODS, readings_kept
 from aligner.window.labels import Card, label, set_tone
+from aligner.window.part_stack import PartStack
 from aligner.window.pictures import in_line_words
 from aligner.window.reading_box import ReadingBox
 
@@ -64,7 +65,7 @@ class InLineCard(Card):
         self.column.addLayout(head)
         self._words = ""
         self._by_method: dict[str, MethodBoxes] = {}
-        self._stack = QStackedWidget()
+        self._stack = PartStack()
         self.column.addWidget(self._stack)
         self._verdict = label("", "strong", wraps=True)
         self.column.addWidget(self._verdict)

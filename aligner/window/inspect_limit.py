@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
 
 from aligner.assessment.inspection import PlaceStanding
-from aligner.drawing.theme import GAP, Theme
+from aligner.drawing.theme import Theme
 from aligner.job.inspection_points import LimitKind
 from aligner.sheet.inspection import LimitOf
 from aligner.sheet.quantities import Length
@@ -17,6 +17,7 @@ from aligner.window.labels import label, set_tone
 from aligner.window.page import wrapping
 from aligner.window.quiet_choice import QuietChoice
 from aligner.window.typed_line import TypedLine
+from aligner.window.wrapping_row import WrappingRow
 
 _OF_WORDS = {LimitOf.INDICATED: "indicated", LimitOf.BEND: "of the bend"}
 
@@ -43,12 +44,10 @@ class LimitLine(QWidget):
             self.of.addItem(text, of)
         self.source = TypedLine(f"{point_name}: source of the limit", "its source: manual, page")
         self.said = wrapping("", "small")
-        row = QHBoxLayout()
-        row.setSpacing(GAP)
-        row.addWidget(self.way)
-        row.addWidget(self.value)
-        row.addWidget(self.of)
-        row.addStretch(1)
+        row = WrappingRow()
+        row.add(self.way)
+        row.add(self.value)
+        row.add(self.of)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(3)

@@ -50,9 +50,13 @@ class InspectList(QListWidget):
         self.setAccessibleName("what to look at")
         self.setItemDelegate(_Row(theme, self))
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setFixedWidth(theme.px(312))
+        self._wide = theme.px(312)
+        self.setMinimumWidth(self._wide)
         self._places: list[Place | None] = []
         self.currentRowChanged.connect(self._say_chosen)
+
+    def sizeHint(self) -> QSize:
+        return QSize(self._wide, super().sizeHint().height())
 
     def show_places(self, inspection: InspectionAssessment, in_hand: Place) -> None:
         """Show every place as it stands, with the one in hand chosen."""

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QVBoxLayout, QWidget
 
 from aligner.assessment.findings import number_words, size_words, verdict_advice
 from aligner.assessment.inspection import PlaceStanding
-from aligner.drawing.theme import GAP, ROOM, Theme
+from aligner.drawing.theme import GAP, Theme
 from aligner.gauging import Verdict
 from aligner.job import Job
 from aligner.sheet.quantities import Length
 from aligner.units.preferred import Preferred
+from aligner.window.folding_row import FoldingRow
 from aligner.window.inspect_doors import PlaceDoors, gauges_on_offer
 from aligner.window.inspect_limit import LimitLine
 from aligner.window.labels import label, set_tone
@@ -54,19 +55,20 @@ class NumberEntry(QWidget):
         with_gauge.setSpacing(GAP)
         with_gauge.addWidget(label("With"))
         with_gauge.addWidget(self.gauge, 1)
-        right = QVBoxLayout()
-        right.setSpacing(GAP)
-        right.addLayout(with_gauge)
-        right.addWidget(self.limit)
-        right.addStretch(1)
-        row = QHBoxLayout()
-        row.setSpacing(ROOM)
-        row.addWidget(self.box, 0, Qt.AlignmentFlag.AlignTop)
-        row.addLayout(right, 1)
+        right = QWidget()
+        beside = QVBoxLayout(right)
+        beside.setContentsMargins(0, 0, 0, 0)
+        beside.setSpacing(GAP)
+        beside.addLayout(with_gauge)
+        beside.addWidget(self.limit)
+        beside.addStretch(1)
+        row = FoldingRow(theme, wanted=0)
+        row.add(self.box, 0, on_top=True)
+        row.add(right)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(GAP)
-        column.addLayout(row)
+        column.addWidget(row)
         column.addWidget(self.verdict)
         column.addWidget(self.advice)
         self.box.typed.connect(lambda got: doors.draft_readings(got, self.gauge.currentText()))

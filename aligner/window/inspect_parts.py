@@ -8,7 +8,6 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from aligner.assessment.inspection import InspectionAssessment
 from aligner.drawing.theme import GAP, Theme
 from aligner.report.parts_list import (
-    PartRow,
     parts_text,
     parts_to_replace,
     parts_to_watch,
@@ -29,7 +28,7 @@ class PartsPage(QWidget):
         super().__init__()
         self._show = show
         self._text = ""
-        self._shown: tuple[tuple[PartRow, ...], tuple[PartRow, ...]] | None = None
+        self._shown: object = None
         self.page = Page("parts list")
         self.copy = PlainButton("Copy the list")
         self.copy.setAccessibleName("Copy the parts list to the clipboard")
@@ -50,25 +49,23 @@ class PartsPage(QWidget):
         if text != self._text:
             self.said.setText("")
         self._text = text
+        fitted = any(each.found.is_fitted for each in inspection.places)
+        nothing = ("Nothing left: every new part is fitted" if fitted else "Nothing so far", "")
         lists = (
             parts_to_replace(inspection, self._show),
             parts_to_watch(inspection, self._show),
         )
-        if lists == self._shown:
+        if (nothing, lists) == self._shown:
             return
-        self._shown = lists
+        self._shown = (nothing, lists)
         self.page.clear()
-        for title, rows in zip(("To replace", "To watch"), lists, strict=True):
+        none = (nothing, ("Nothing so far", ""))
+        for title, rows, no_rows in zip(("To replace", "To watch"), lists, none, strict=True):
             cells = [
                 [(row.part, ""), (str(row.count), ""), (row.where, ""), (row.why, "")]
                 for row in rows
-            ] or [[("Nothing so far", ""), ("", ""), ("", ""), ("", "")]]
+            ] or [[no_rows, ("", ""), ("", ""), ("", "")]]
             self.page.add(table_card(title, _HEADINGS if rows else ("",) * 4, cells, _WIDTHS))
-
-    @property
-    def has_rows(self) -> bool:
-        """Whether anything is to be replaced or watched."""
-        return bool(self._shown and any(self._shown))
 
     def begin(self) -> None:
         """Put the keyboard on the button."""

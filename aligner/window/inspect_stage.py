@@ -6,14 +6,15 @@ from collections.abc import Callable
 from datetime import datetime
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from aligner.assessment.inspection import InspectionAssessment, PlaceStanding
-from aligner.drawing.theme import ROOM, Theme
+from aligner.drawing.theme import Theme
 from aligner.job import Job
 from aligner.job.edits_inspect import with_finding
 from aligner.job.inspect import Finding, Place
 from aligner.units.preferred import Preferred
+from aligner.window.folding_row import FoldingRow
 from aligner.window.inspect_doors import PlaceDoors
 from aligner.window.inspect_list import PARTS, InspectList
 from aligner.window.inspect_panel import InspectPanel
@@ -21,7 +22,9 @@ from aligner.window.inspect_parts import PartsPage
 from aligner.window.inspect_words import count_words, headline, whole_words
 from aligner.window.labels import label, main_button
 from aligner.window.open_job import OpenJob
+from aligner.window.part_stack import PartStack
 from aligner.window.photograph_view import PhotographView
+from aligner.window.wrapping_row import WrappingRow
 
 
 class InspectStage(QWidget):
@@ -53,22 +56,26 @@ class InspectStage(QWidget):
         self.list = InspectList(theme)
         self.parts = PartsPage(theme, show)
         self.large = PhotographView(theme)
-        self._stack = QStackedWidget()
+        self._stack = PartStack()
         self._stack.addWidget(self.parts)
         self._stack.addWidget(self.large)
         self.count = label("", "quiet")
         self.next = main_button("Next   Enter")
-        foot = QHBoxLayout()
-        foot.addWidget(self.count, 1)
-        foot.addWidget(self.next)
-        right = QVBoxLayout()
-        right.addWidget(self._stack, 1)
-        right.addLayout(foot)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(ROOM)
-        row.addWidget(self.list)
-        row.addLayout(right, 1)
+        foot = WrappingRow()
+        foot.add(self.count)
+        foot.add_room()
+        foot.add(self.next)
+        right = QWidget()
+        inside = QVBoxLayout(right)
+        inside.setContentsMargins(0, 0, 0, 0)
+        inside.addWidget(self._stack, 1)
+        inside.addLayout(foot)
+        row = FoldingRow(theme, last_on_top=True)
+        row.add(self.list, 0)
+        row.add(right)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(row)
         self.list.chosen.connect(self._choose)
         self.list.given.connect(self._give)
         self.list.entered.connect(self._enter)
@@ -130,6 +137,8 @@ class InspectStage(QWidget):
             return
         panel = self.panels.get(self._in_hand)
         self._stack.setCurrentWidget(panel or self.parts)
+        if panel is not None:
+            QWidget.setTabOrder(panel.photographs.add, self.next)  # as the eye goes
         is_finished = self._in_hand == PARTS and self._inspection.next_place is None
         self.next.setText("Go on to Build   Enter" if is_finished else "Next   Enter")
 
@@ -169,7 +178,7 @@ class InspectStage(QWidget):
             self._panel(standing).begin()
 
     def _begin_parts(self) -> None:
-        if self.parts.has_rows:
+        if self._inspection.open_parts:  # the list is wanted to order them by
             self.parts.begin()
         else:
             self.next.setFocus(Qt.FocusReason.OtherFocusReason)

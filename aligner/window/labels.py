@@ -22,9 +22,14 @@ def label(text: str = "", size: str = "text", *, wraps: bool = False, tone: str 
     return made
 
 
+#: What the style sheet has no rule for.
+_AS_IF_UNSET = ("", "false")
+
+
 def set_tone(widget: QWidget, name: str, value: str) -> None:
     """Set a property the style sheet looks at, and have it looked at again."""
-    if widget.property(name) != value:
+    was = widget.property(name)
+    if was != value and not (was is None and value in _AS_IF_UNSET):
         widget.setProperty(name, value)
         widget.style().unpolish(widget)
         widget.style().polish(widget)
@@ -78,4 +83,5 @@ class Caution(QFrame):
         """Show this caution; hidden when there is none."""
         self._text.setText(f"Caution: {text}" if text else "")
         self.setAccessibleName(self._text.text())
-        self.setVisible(bool(text))
+        if not text or self.parentWidget() is not None:  # alone it would open as a window
+            self.setVisible(bool(text))

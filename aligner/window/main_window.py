@@ -13,6 +13,7 @@ from PySide6.QtGui import (
     QCloseEvent,
     QDragEnterEvent,
     QDropEvent,
+    QKeyEvent,
     QResizeEvent,
     QShowEvent,
 )
@@ -20,6 +21,7 @@ from PySide6.QtWidgets import (
     QApplication,
     QHBoxLayout,
     QMainWindow,
+    QPushButton,
     QVBoxLayout,
     QWidget,
 )
@@ -47,6 +49,7 @@ from aligner.window.recent import RecentFiles
 from aligner.window.stage_list import StageList
 from aligner.window.stage_page import Setting, make_page
 from aligner.window.style_sheet import style_sheet
+from aligner.window.undo_keys import UndoKeys
 
 #: Width, at 100 % text, below which the stage list shows its marks alone.
 _FOLDED_BELOW = 1100
@@ -86,6 +89,7 @@ class MainWindow(QMainWindow):
         self._preferences = preferences or Preferences()
         self._fit = theme.text_scale * 100 / self._preferences.text_size
         self._is_beside = False  # whether a page beside the stages is on the screen
+        self._is_bare = False  # whether that page stands alone
         self.stages = StageList(theme, tuple(Stage))
         self.sentence = label("", "sentence", wraps=True)
         self.detail = label("", "quiet", wraps=True)
@@ -111,6 +115,7 @@ class MainWindow(QMainWindow):
         self.setAcceptDrops(True)
         self.resize(theme.px(WIDTH), theme.px(HEIGHT))
         self._connect()
+        UndoKeys(self)
 
     def open_path(self, path: Path) -> None:
         """Open a job's file; what is wrong with it is said in the window."""
@@ -165,10 +170,15 @@ class MainWindow(QMainWindow):
 
     def show_bench(self) -> None:
         """Show the open stage in very large type, or leave that view."""
-        if self._is_beside:
+        if self._is_bare:
             self.go_back()
         else:
-            self._show(self._pages_beside.bench(self._setting, self._current))
+            self.show_bench_of(self._current)
+
+    def show_bench_of(self, stage: Stage) -> None:
+        """Show a stage in very large type, and nothing else."""
+        self._current = stage
+        self._show(self._pages_beside.bench(self._setting, stage), is_bare=True)
 
     def page(self, stage: Stage) -> Any:
         """The page of a stage, made when it is first asked for."""
@@ -199,14 +209,16 @@ class MainWindow(QMainWindow):
         said = self._stack.shown.sentence()
         self.sentence.setText(said[0])
         self.detail.setText(said[1])
-        self.detail.setVisible(bool(said[1]))
-        self.caution.say(said[2] if len(said) > 2 else "")
+        self.detail.setVisible(bool(said[1]) and not self._is_bare)
+        self.caution.say(said[2] if len(said) > 2 and not self._is_bare else "")
 
-    def _show(self, page: Any, *, is_beside: bool = True) -> None:
+    def _show(self, page: Any, *, is_beside: bool = True, is_bare: bool = False) -> None:
         focus = self.focusWidget()
         if focus is not None:
             focus.clearFocus()  # what is being typed is kept before its page goes
-        self._is_beside = is_beside
+        self._is_beside, self._is_bare = is_beside, is_bare
+        for said_by_the_page in (self.stages, self.sentence, self.detail):
+            said_by_the_page.setVisible(not is_bare)
         self._stack.put_on_screen(page)
         self._refresh()
         page.begin()
@@ -215,10 +227,11 @@ class MainWindow(QMainWindow):
     def _make_page(self, stage: Stage) -> Any:
         page: Any = make_page(stage, self._setting)
         if stage is Stage.TIGHTEN:
-            page.door.ticked.connect(self._sound)
+            page.door.ticked.connect(self.sound)
         return page
 
-    def _sound(self) -> None:
+    def sound(self) -> None:
+        """Let a tick be heard, where that is preferred."""
         if self._preferences.sound:
             QApplication.beep()
 
@@ -303,6 +316,15 @@ class MainWindow(QMainWindow):
         )
         self._file_menu = FileMenu(file, self, self.filing, self.printing, self._recent)
         fill_menus(self)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Enter presses the button that has the keyboard, as Space does."""
+        button = self.focusWidget()
+        is_enter = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+        if is_enter and isinstance(button, QPushButton) and not event.isAutoRepeat():
+            button.click()
+        else:
+            super().keyPressEvent(event)
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if any(url.isLocalFile() for url in event.mimeData().urls()):

@@ -27,6 +27,7 @@ ORDER = (
     "wrenches",
     "prove",
     "history",
+    "bench",
     "files",
     "figures",
     "glossary",
@@ -65,6 +66,8 @@ class ManualPage(QWidget):
         self.list = QListWidget()
         self.list.setAccessibleName("pages of the manual")
         self.list.setFixedWidth(theme.px(170))
+        self.list.setWordWrap(True)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.text = Pages()
         self._paths = manual_pages()
         self._names = list(self._paths)

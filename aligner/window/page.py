@@ -5,24 +5,22 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import ROOM
 from aligner.window.labels import Card, label
+from aligner.window.whole_scroller import WholeScroller
 
 #: What stands in one place of a table: the words, and "attention" where something is missing.
 Cell = tuple[str, str]
 
 
-class Page(QScrollArea):
+class Page(WholeScroller):
     """Cards in a column; Tab reaches it, the arrow and page keys scroll it."""
 
     def __init__(self, name: str) -> None:
         super().__init__()
-        self.setWidgetResizable(True)
-        self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setAccessibleName(name)
         self._cards: list[QWidget] = []
         content = QWidget()

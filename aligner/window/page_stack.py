@@ -10,9 +10,18 @@ from collections.abc import Callable
 from typing import Any
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QScrollArea, QStackedWidget
+from PySide6.QtWidgets import (
+    QAbstractScrollArea,
+    QApplication,
+    QFrame,
+    QScrollArea,
+    QStackedWidget,
+)
 
 from aligner.assessment import Stage
+
+#: Room that is kept above and below what the keyboard reaches, in pixels.
+_ROUND_ABOUT = 60
 
 
 class PageStack(QStackedWidget):
@@ -24,6 +33,10 @@ class PageStack(QStackedWidget):
         self._pages: dict[Stage, Any] = {}
         self._holders: dict[Any, QScrollArea] = {}
         self.shown: Any = None
+        application = QApplication.instance()
+        if isinstance(application, QApplication):
+            queued = Qt.ConnectionType.QueuedConnection  # the page is laid out first
+            application.focusChanged.connect(self._follow_keyboard, queued)
 
     def page(self, stage: Stage) -> Any:
         """The page of a stage, made when it is first asked for."""
@@ -51,3 +64,12 @@ class PageStack(QStackedWidget):
             self.removeWidget(holder)
             holder.deleteLater()
         self._holders = {}
+
+    def _follow_keyboard(self) -> None:
+        """Bring what the keyboard reaches into sight; a list stays where it is."""
+        holder, focus = self.currentWidget(), QApplication.focusWidget()
+        if focus is None or not isinstance(holder, QScrollArea):
+            return
+        is_here = holder.widget().isAncestorOf(focus)
+        if is_here and not isinstance(focus, QAbstractScrollArea):
+            holder.ensureWidgetVisible(focus, 0, _ROUND_ABOUT)

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QButtonGroup, QGridLayout, QHBoxLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QButtonGroup, QGridLayout, QPushButton, QWidget
 
 from aligner.drawing.theme import ROOM, Theme
 from aligner.sheet.patterns import Question, questions
 from aligner.window.labels import label
 from aligner.window.page import wrapping
 from aligner.window.sheet_boxes import HEIGHT
+from aligner.window.wrapping_row import WrappingRow
 
 
 class _Answer(QPushButton):
@@ -84,9 +85,8 @@ class ChoiceRows(QWidget):
         """Put the keyboard on the first question."""
         self._go_on(next(iter(self.answers)))
 
-    def _row(self, question: Question, theme: Theme) -> QHBoxLayout:
-        line = QHBoxLayout()
-        line.setSpacing(4)
+    def _row(self, question: Question, theme: Theme) -> WrappingRow:
+        line = WrappingRow(spacing=4)
         group = QButtonGroup(self)
         made: dict[str, QPushButton] = {}
         for option in question.options:
@@ -95,10 +95,9 @@ class ChoiceRows(QWidget):
             answer.setAccessibleDescription(option.about)
             answer.setMinimumHeight(theme.px(HEIGHT))
             group.addButton(answer)
-            line.addWidget(answer)
+            line.add(answer)
             made[option.name] = answer
         next(iter(made.values())).setChecked(True)
-        line.addStretch(1)
         group.buttonClicked.connect(lambda _: self._changed())
         self._groups[question.question] = group
         self.answers[question.question] = made

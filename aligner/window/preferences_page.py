@@ -6,11 +6,12 @@ from typing import Any
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QComboBox, QFormLayout, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFormLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import ROOM
 from aligner.window.labels import Card, label, main_button
 from aligner.window.preferences import CHOICES, Preferences
+from aligner.window.spoken_choice import SpokenChoice
 
 _NAMES = {
     "appearance": "Look",
@@ -38,7 +39,7 @@ _WORDS = {
 }
 
 
-class Choice(QComboBox):
+class Choice(SpokenChoice):
     """One choice of a few; the mouse wheel never changes it."""
 
     def wheelEvent(self, event: object) -> None:

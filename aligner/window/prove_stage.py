@@ -14,6 +14,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import QPlainTextEdit, QVBoxLayout, QWidget
 
+from aligner.assessment import Level
 from aligner.drawing.theme import GAP, Theme
 from aligner.job import Job, SignOff
 from aligner.job.edits_prove import (
@@ -120,6 +121,12 @@ class ProveStage(QWidget):
         return "Ready to sign off.", "Every check is done and every step of the list is ticked."
 
     def _after_sign_off(self, signed: SignOff) -> tuple[str, str]:
+        still_open = self.what_is_open()
+        if still_open:
+            return (
+                "The sign-off does not hold any more.",
+                f"{still_open[:1].upper()}{still_open[1:]}. Open it again, and finish it.",
+            )
         waiting = [row for row in self._open_job.assessment.rechecks if not row.is_done]
         by = f"Signed off by {signed.name} on {signed.on}."
         if not waiting:
@@ -141,11 +148,14 @@ class ProveStage(QWidget):
         not_back = assessment.strip.not_back
         if not_back:
             found.append(f"not back on the bike yet: {', '.join(not_back)} (see Strip)")
+        for notice in assessment.tightening.notices:
+            if notice.where == "log" and notice.level is Level.ATTENTION:
+                found.append(notice.text.removesuffix("."))
         return found
 
     def begin(self) -> None:
         """Put the keyboard on the page."""
-        self.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.page.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def refresh(self) -> None:
         """Show the job as it is now; nothing that is being typed is touched."""

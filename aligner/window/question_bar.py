@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton
 
+from aligner.window.keyboard_place import KeyboardPlace
 from aligner.window.labels import label
 
 Answer = tuple[str, Callable[[], object]]
@@ -30,6 +31,7 @@ class QuestionBar(QFrame):
         self._text = label(wraps=True)
         self._row.addWidget(self._text, 1)
         self._buttons: list[QPushButton] = []
+        self._before: KeyboardPlace | None = None
         self.hide()
 
     @property
@@ -66,6 +68,9 @@ class QuestionBar(QFrame):
     def take_keyboard(self) -> None:
         """Put the keyboard on the first answer, where there is a question."""
         if self._buttons:
+            focus = self.window().focusWidget()
+            if focus not in self._buttons:
+                self._before = KeyboardPlace(focus)
             self._buttons[0].setFocus(Qt.FocusReason.OtherFocusReason)
 
     def say(self, words: str) -> None:
@@ -73,12 +78,16 @@ class QuestionBar(QFrame):
         self.ask(words, [("Understood", lambda: None)])
 
     def leave(self) -> None:
-        """Take the question away unanswered."""
+        """Take the question away unanswered; the keyboard goes back to where it was."""
+        had_keyboard = self.window().focusWidget() in self._buttons
         for button in self._buttons:
             self._row.removeWidget(button)
             button.deleteLater()
         self._buttons = []
         self.hide()
+        if had_keyboard and self._before is not None:
+            self._before.go_back()
+        self._before = None
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         focus = self.focusWidget()

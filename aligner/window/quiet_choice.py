@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QWheelEvent
-from PySide6.QtWidgets import QComboBox
+
+from aligner.window.spoken_choice import SpokenChoice
 
 
-class QuietChoice(QComboBox):
+class QuietChoice(SpokenChoice):
     """A drop-down list; the wheel scrolls the page instead."""
 
     def __init__(self, name: str) -> None:

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent
-from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLineEdit, QVBoxLayout
+from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLineEdit, QSizePolicy, QVBoxLayout
 
 from aligner.drawing.theme import Theme
 from aligner.sheet.quantities import Quantity
@@ -85,15 +85,16 @@ class ReadingBox(QFrame):
         self._fewest = cells
         self._trouble = ""
         self._mean = label("", "value")
-        self._where = label(name, "small")
+        self._where = label(name, "small", wraps=True)
+        self._where.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        self._where.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
         self._refusal = label("", "small", wraps=True, tone="attention")
         self._refusal.hide()
         self._rows = QGridLayout()
         self._rows.setSpacing(3)
         head = QHBoxLayout()
         head.addWidget(self._mean)
-        head.addStretch(1)
-        head.addWidget(self._where)
+        head.addWidget(self._where, 1)
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 4, 8, 6)
         column.setSpacing(3)
@@ -117,8 +118,7 @@ class ReadingBox(QFrame):
         layout = self.layout()
         if layout is not None:
             layout.activate()  # cells that have just come or gone count at once
-            if not self._refusal.isHidden():
-                return layout.totalHeightForWidth(width)
+            return layout.totalHeightForWidth(width)
         return max(self.sizeHint().height(), self.minimumSizeHint().height())
 
     @property

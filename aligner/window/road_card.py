@@ -39,7 +39,7 @@ class RoadCard(FoldingCard):
     """The bike from the side with its dimensions, a table of figures, and a slider."""
 
     def __init__(self, theme: Theme, show: Preferred) -> None:
-        super().__init__(theme)
+        super().__init__(theme, spacing=theme.px(GAP))
         self._show = show
         self._job = Job()
         self._assessment: Assessment | None = None
@@ -87,22 +87,24 @@ class RoadCard(FoldingCard):
         head.addStretch(1)
         head.addWidget(self.turn_round)
         self.column.addLayout(head)
-        left = QVBoxLayout()
+        beside, below = QWidget(), QWidget()
+        left = QVBoxLayout(beside)
+        left.setContentsMargins(0, 0, 0, 0)
         left.setSpacing(2)
         left.addWidget(self.picture, 1)
         left.addWidget(self._drawn)
         left.addWidget(self._missing)
         self._missing.hide()
-        right = QVBoxLayout()
+        right = QVBoxLayout(below)
+        right.setContentsMargins(0, 0, 0, 0)
         right.setSpacing(4)
         right.addWidget(label(_WHAT_IF, "small"))
         right.addWidget(self.entry)
         right.addWidget(self._table)
         right.addStretch(1)
         right.addWidget(self._reference)
-        self.parts.setSpacing(self.theme.px(GAP))
-        self.parts.addLayout(left, 11)
-        self.parts.addLayout(right, 10)
+        self.parts.add(beside, 11)
+        self.parts.add(below, 10)
         self.add_parts()
 
     def _refresh(self) -> None:
@@ -116,7 +118,6 @@ class RoadCard(FoldingCard):
         figures = self._draw(table, found.notices)
         # Where the sheet itself is refused, that is said under the drawing, not at the box.
         self.entry.show_supposed(self._supposed, figures, is_refused=not found.notices)
-        self.keep_whole()
 
     def _draw(self, table: RoadTable, refused: tuple[Notice, ...]) -> str:
         """Draw the state that is looked at; the figures drawn, in words."""

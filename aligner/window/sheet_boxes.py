@@ -99,11 +99,14 @@ class ValueBox(QWidget):
         column.setSpacing(1)
         column.addWidget(self.line)
         column.addWidget(self.words)
-        self.setFocusProxy(self.line)
         self.line.textEdited.connect(lambda _: self._say_typed())
         self.line.left.connect(self.keep)
         self.line.went_on.connect(self._go_on)
         self.line.installEventFilter(self)
+
+    def setFocus(self, reason: Qt.FocusReason = Qt.FocusReason.OtherFocusReason) -> None:
+        """Put the keyboard in the line; a focus proxy would stop Tab here a second time."""
+        self.line.setFocus(reason)
 
     @property
     def refusal(self) -> str:

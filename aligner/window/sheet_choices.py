@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QComboBox, QPushButton
 
 from aligner.drawing.theme import Theme
 from aligner.window.sheet_boxes import HEIGHT, ValueBox
+from aligner.window.spoken_choice import SpokenChoice
 
 #: The arrow of a choice is drawn by the box itself, in the theme's colour.
 _NO_BUTTON = (
@@ -21,7 +22,7 @@ _NO_BUTTON = (
 )
 
 
-class ChoiceBox(QComboBox):
+class ChoiceBox(SpokenChoice):
     """A choice; the wheel passes over it, and Enter goes on.
 
     Signals:

@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QWidget
+from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import GAP, ROOM
 from aligner.fastening.joints import joint_kinds
 from aligner.sheet import Pattern, Side, ThreadCondition
+from aligner.window.folding_grid import FoldingGrid, titled
 from aligner.window.labels import label
 from aligner.window.page import wrapping
 from aligner.window.sheet_boxes import HEIGHT, ValueBox
-from aligner.window.sheet_choices import ChoiceBox, PressButton, walk_down
+from aligner.window.sheet_choices import ChoiceBox, PressButton
 from aligner.window.sheet_fastener_boxes import FastenerBoxes
 from aligner.window.sheet_words import NO_TORQUE, torque_understood
+from aligner.window.wrapping_row import WrappingRow
 
 _SIDES: list[tuple[str, object]] = [
     ("in the middle", None),
@@ -39,13 +43,14 @@ _STEM_NUT = (
     ("seating_source", "seating torque, source", "manual page"),
     ("back_off", "back off", "45 deg or 1/8 turn"),
 )
-#: How the boxes stand, row by row.
+#: In which order the boxes stand, four in a row where there is room.
 _ORDER = (
-    ("name", "kind", "side", "bolts"),
-    ("strength_class", "thread_condition", "passes", "pattern"),
-    ("again_after", "note"),
-    ("seating", "seating_source", "back_off"),
+    *("name", "kind", "side", "bolts"),
+    *("strength_class", "thread_condition", "passes", "pattern"),
+    *("again_after", "note"),
+    *("seating", "seating_source", "back_off"),
 )
+_COLUMN = 180  # least width of a box, at 100 % text
 
 
 class FastenerDetails(QFrame):
@@ -54,10 +59,12 @@ class FastenerDetails(QFrame):
     Signals:
         copy_wanted: a copy on the other side is wanted.
         removed: it is to go.
+        went_on: Enter was pressed in the last box that is asked for.
     """
 
     copy_wanted = Signal()
     removed = Signal()
+    went_on = Signal()
 
     def __init__(self, fastener: FastenerBoxes) -> None:
         super().__init__()
@@ -76,16 +83,17 @@ class FastenerDetails(QFrame):
         self._refusal = wrapping("", "small", tone="attention")
         self._refusal.hide()
         fastener.refused.connect(self._refuse)
-        grid = QGridLayout(self)
-        grid.setContentsMargins(theme.px(ROOM), 0, 0, theme.px(GAP))
-        grid.setHorizontalSpacing(GAP)
-        grid.setVerticalSpacing(4)
-        for column in range(4):
-            grid.setColumnStretch(column, 1)
+        grid = FoldingGrid(theme, 4, least=_COLUMN)
         walked = self._place_boxes(grid)
-        walk_down(walked)
-        grid.addWidget(self._refusal, 2 * len(_ORDER), 0, 1, 4)
-        grid.addLayout(self._buttons(), 2 * len(_ORDER) + 1, 0, 1, 4)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(theme.px(ROOM), 0, 0, theme.px(GAP))
+        column.setSpacing(4)
+        column.addWidget(grid)
+        column.addWidget(self._refusal)
+        column.addLayout(self._buttons())
+        for box, following in pairwise(walked):
+            box.went_on.connect(lambda following=following: self._go_on(following))
+        walked[-1].went_on.connect(self.went_on)
         lines = [box.line if isinstance(box, ValueBox) else box for box in walked]
         self.stops: list[QWidget] = [*lines, self.copy_button, self.remove_button]
 
@@ -109,33 +117,36 @@ class FastenerDetails(QFrame):
         for field, name in self._names.items():
             box = of.boxes[field].line if field in of.boxes else of.choices[field]
             box.setAccessibleName(f"{fastener.name}, {name.text()}")
+        self.copy_button.setAccessibleName(f"{fastener.name}, copy to the other side")
+        self.remove_button.setAccessibleName(f"{fastener.name}, remove this fastener")
         self.copy_button.setVisible(fastener.side is not None)
 
-    def _place_boxes(self, grid: QGridLayout) -> list[ValueBox | ChoiceBox]:
+    def _go_on(self, following: ValueBox | ChoiceBox) -> None:
+        if following.isHidden():  # asked of a stem nut alone
+            self.went_on.emit()
+        else:
+            following.setFocus(Qt.FocusReason.TabFocusReason)
+
+    def _place_boxes(self, grid: FoldingGrid) -> list[ValueBox | ChoiceBox]:
         names = {field: name for field, name, _ in (*_BOXES, *_STEM_NUT)}
         walked: list[ValueBox | ChoiceBox] = []
-        for row, fields in enumerate(_ORDER):
-            for column, field in enumerate(fields):
-                box = self._of.boxes.get(field) or self._of.choices[field]
-                name = label(names.get(field) or box.accessibleName(), "small")
-                span = 3 if field == "note" else 1
-                grid.addWidget(name, 2 * row, column, 1, span)
-                grid.addWidget(box, 2 * row + 1, column, 1, span, Qt.AlignmentFlag.AlignTop)
-                self._names[field] = name
-                walked.append(box)
+        for field in _ORDER:
+            box = self._of.boxes.get(field) or self._of.choices[field]
+            name = label(names.get(field) or box.accessibleName(), "small")
+            grid.add(titled(name, box), 3 if field == "note" else 1)
+            self._names[field] = name
+            walked.append(box)
         return walked
 
-    def _buttons(self) -> QHBoxLayout:
-        line = QHBoxLayout()
-        line.setSpacing(GAP)
+    def _buttons(self) -> WrappingRow:
+        line = WrappingRow()
         self.copy_button = PressButton("Copy to the other side")
         self.remove_button = PressButton("Remove this fastener")
         self.copy_button.clicked.connect(self.copy_wanted)
         self.remove_button.clicked.connect(self.removed)
         for button in (self.copy_button, self.remove_button):
             button.setMinimumHeight(self._of.theme.px(HEIGHT))
-            line.addWidget(button)
-        line.addStretch(1)
+            line.add(button)
         return line
 
     def _refuse(self, why: str) -> None:

@@ -133,6 +133,7 @@ class FastenerRow(QFrame):
             self.details = FastenerDetails(self._of)
             self.details.copy_wanted.connect(self.copy_wanted)
             self.details.removed.connect(self.removed)
+            self.details.went_on.connect(lambda: self.went_on.emit("torque"))
             self._column.addWidget(self.details)
             self.opened.emit()
         if self.details is not None:

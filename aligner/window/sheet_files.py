@@ -7,9 +7,8 @@ from datetime import datetime
 from pathlib import Path
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QWidget
+from PySide6.QtWidgets import QFileDialog, QWidget
 
-from aligner.drawing.theme import GAP
 from aligner.errors import AlignerError
 from aligner.job.edits_sheet_ticks import with_sheet
 from aligner.sheet import Sheet
@@ -18,6 +17,7 @@ from aligner.storage.places import SHEET_ENDING, safe_name
 from aligner.storage.sheet_file import sheet_of_file
 from aligner.window.open_job import OpenJob
 from aligner.window.sheet_choices import PressButton
+from aligner.window.wrapping_row import WrappingRow
 
 _TO_OPEN = "Sheets and jobs (*.sheet.json *.job.json *.json)"
 _TO_SAVE = "Sheets (*.sheet.json)"
@@ -44,12 +44,9 @@ class SheetFiles(QWidget):
         self.save_button = PressButton("Save as a sheet file...")
         self.variant_button = PressButton("Copy to a variant")
         self.stops: list[QWidget] = [self.open_button, self.save_button, self.variant_button]
-        line = QHBoxLayout(self)
-        line.setContentsMargins(0, 0, 0, 0)
-        line.setSpacing(GAP)
+        line = WrappingRow(self)
         for button in self.stops:
-            line.addWidget(button)
-        line.addStretch(1)
+            line.add(button)
         self.open_button.clicked.connect(self.ask_what_to_take_over)
         self.save_button.clicked.connect(lambda: self.ask_where_to_save(open_job.job.sheet))
         self.variant_button.clicked.connect(self.variant_wanted)

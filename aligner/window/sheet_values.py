@@ -13,6 +13,7 @@ from aligner.drawing.theme import ROOM, Theme
 from aligner.job import Job
 from aligner.job.edits_sheet import (
     with_bike_name,
+    with_job_title,
     with_sheet_note,
     with_source,
     with_value,
@@ -21,6 +22,7 @@ from aligner.sheet import Sheet
 from aligner.sheet.quantities import Angle, Length, Quantity, SignedLength
 from aligner.units import ANGLE, LENGTH, UnreadableQuantity
 from aligner.units.preferred import Preferred
+from aligner.window.folding_grid import FoldingGrid, titled
 from aligner.window.labels import Card, label
 from aligner.window.open_job import OpenJob
 from aligner.window.page import wrapping
@@ -93,32 +95,31 @@ class ValuesCard(Card):
 
 
 class BikeCard(Card):
-    """The bike's name, its fork and handlebars, and a note."""
+    """The bike's name, its fork and handlebars, what this job is for, and a note."""
 
     def __init__(self, open_job: OpenJob, theme: Theme) -> None:
-        super().__init__("The bike")
+        super().__init__("The bike and this job")
         self._open_job = open_job
         self.name = ValueBox(theme, "name", str, "name the bike")
-        self.note = ValueBox(theme, "note", str, "anything else worth knowing")
+        self.title = ValueBox(theme, "this job", str, "what it is for: front end refit")
+        self.note = ValueBox(theme, "note", str, "anything else worth knowing of the bike")
+        self.lines = (self.name, self.title, self.note)
         self.fork = ChoiceBox(theme, "fork", [(words, kind) for kind, words in FORKS.items()])
         self.handlebars = ChoiceBox(
             theme, "handlebars", [(words, place) for place, words in HANDLEBARS.items()]
         )
-        grid = QGridLayout()
-        grid.setHorizontalSpacing(ROOM)
-        for column, width in enumerate((4, 4, 4, 6)):
-            grid.setColumnStretch(column, width)
-        boxes = {
-            "name": self.name,
-            "fork": self.fork,
-            "handlebars": self.handlebars,
-            "note": self.note,
-        }
-        for column, (name, box) in enumerate(boxes.items()):
-            grid.addWidget(label(name, "small"), 0, column)
-            grid.addWidget(box, 1, column, Qt.AlignmentFlag.AlignTop)
-        self.column.addLayout(grid)
+        grid = FoldingGrid(theme, 3, spacing=ROOM, least=220)
+        for name, box, wide in (
+            ("name", self.name, 1),
+            ("fork", self.fork, 1),
+            ("handlebars", self.handlebars, 1),
+            ("this job", self.title, 1),
+            ("note", self.note, 2),
+        ):
+            grid.add(titled(label(name, "small"), box), wide)
+        self.column.addWidget(grid)
         bind(open_job, self.name, "bike's name", lambda job, text: with_bike_name(job, text or ""))
+        bind(open_job, self.title, "job's title", lambda job, text: with_job_title(job, text or ""))
         bind(
             open_job,
             self.note,
@@ -134,7 +135,7 @@ class BikeCard(Card):
                     name, lambda job: with_value(job, path, answer)
                 )
             )
-        walk_down([self.name, self.fork, self.handlebars, self.note])
+        walk_down([self.name, self.fork, self.handlebars, self.title, self.note])
 
     def show_sheet(self, sheet: Sheet) -> None:
         """Show the bike as it is."""
@@ -144,6 +145,7 @@ class BikeCard(Card):
             "" if is_named else "missing: name the bike",
             "" if is_named else "attention",
         )
+        self.title.show_value(self._open_job.job.title)
         self.note.show_value(sheet.note)
         self.fork.show_answer(sheet.fork.kind)
         self.handlebars.show_answer(sheet.fork.handlebars)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
 from aligner.drawing.theme import ROOM, Theme
 from aligner.sheet import Sheet
@@ -14,6 +14,7 @@ from aligner.window.page import wrapping
 from aligner.window.pattern_rows import ChoiceRows
 from aligner.window.sheet_boxes import ValueBox
 from aligner.window.sheet_choices import PressButton
+from aligner.window.wrapping_row import WrappingRow
 
 
 class VariantCard(Card):
@@ -39,16 +40,12 @@ class VariantCard(Card):
         self.use = main_button("Use it for this job")
         self.save = PressButton("Save it as a sheet file...")
         self.leave = PressButton("Leave it")
-        line = QHBoxLayout()
-        line.setSpacing(ROOM)
+        line = WrappingRow(spacing=ROOM)
         for button in (self.use, self.save, self.leave):
-            line.addWidget(button)
-        line.addStretch(1)
-        name_line = QHBoxLayout()
-        name_line.setSpacing(ROOM)
-        name_line.addWidget(label("Name of the variant"))
-        name_line.addWidget(self.name)
-        name_line.addStretch(1)
+            line.add(button)
+        name_line = WrappingRow(spacing=ROOM)
+        name_line.add(label("Name of the variant"))
+        name_line.add(self.name)
         self.column.addLayout(name_line)
         self.column.addWidget(self.rows)
         self.column.addWidget(self.said)

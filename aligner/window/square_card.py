@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRectF, Qt, Signal
+from PySide6.QtCore import QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QPushButton, QWidget
 
@@ -25,6 +25,8 @@ from aligner.window.reading_box import ReadingBox
 
 _SIDES = ("left", "right")
 _MOST_CELLS = 6
+_LEAST_PICTURE = 60
+_LEAST_WIDTH = 340
 _TITLE = "Square, seen from above"
 
 
@@ -104,7 +106,8 @@ class SquareCard(DrawingCard):
         self.say_note(said if factor > 1 else "")
         self.setAccessibleDescription(square_words(found, self._show))
         self.place_boxes()
-        self.update()
+        places = (box.geometry() for box in self.boxes.values())
+        self.paint_if_other(job.sheet, job.align.squaring, self._place, found, *places)
 
     def _show_readings(self, pair: PairAssessment) -> None:
         typed = self._job.align.squaring[self._place]
@@ -160,6 +163,17 @@ class SquareCard(DrawingCard):
         left = int(room.left()) + self.theme.px(72)
         wide = int(room.width()) - self.theme.px(72 + 150)
         self.pair_choice.setGeometry(left, self.theme.px(4), wide, self.theme.px(34))
+        self.ask_for_room()
+
+    def least_size(self) -> QSize:
+        box = max(box.height() for box in self.boxes.values())
+        around = self.height() - self._above(self.room()).height()
+        high = round(around) + box + self.theme.px(_LEAST_PICTURE)
+        return QSize(self.theme.px(_LEAST_WIDTH), high)
+
+    def _above(self, room: QRectF) -> QRectF:
+        """The room between the words above the picture and the strip below it."""
+        return room.adjusted(0, self.theme.px(40), 0, -self.theme.px(44))
 
     def _grow_to(self, count: int) -> None:
         while len(self._boxes) > count:
@@ -191,8 +205,7 @@ class SquareCard(DrawingCard):
         found = self._assessment.squaring
         room = self.room()
         boxes = [QRectF(box.geometry()) for box in self.boxes.values() if box.isVisible()]
-        above = room.adjusted(0, self.theme.px(40), 0, -self.theme.px(44))
-        picture_room = clear_room(above, boxes)
+        picture_room = clear_room(self._above(room), boxes)
         turn = found.turn.value if found.turn else None
         proportions = plan_proportions(self._job, self._place)
         view = plan_view(picture_room, proportions, turn, _spread_of(found))

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPainterPath, QPaintEvent, QPen
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QAbstractButton, QSizePolicy, QVBoxLayout, QWidget
 
 from aligner.assessment import Stage, StageStanding, StageState
 from aligner.drawing.theme import Theme, TypeSize
 from aligner.window.labels import label
 
 
-class StageRow(QWidget):
+class StageRow(QAbstractButton):
     """One stage: its mark, its name, and one line on where it stands."""
 
     chosen = Signal(str)
@@ -24,6 +24,8 @@ class StageRow(QWidget):
         self._is_folded = False
         self._shortcut = f"Alt+{number}"
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
+        self.clicked.connect(lambda: self.chosen.emit(self.stage.value))
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setToolTip(self._shortcut)
 
@@ -34,6 +36,8 @@ class StageRow(QWidget):
 
     def show_standing(self, standing: StageStanding, *, is_current: bool) -> None:
         """Show where the stage stands, and whether it is the one on the screen."""
+        if standing == self._standing and is_current == self._is_current:
+            return  # most keys change one row
         self._standing = standing
         self._is_current = is_current
         self.setAccessibleName(f"{standing.stage.title}: {standing.line}")

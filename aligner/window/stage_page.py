@@ -58,7 +58,9 @@ def make_page(stage: Stage, setting: Setting) -> QWidget:
         case Stage.BIKE:
             from aligner.window.bike_stage import BikeStage
 
-            return BikeStage(setting.open_job, setting.theme, setting.show, setting.now)
+            bike = BikeStage(setting.open_job, setting.theme, setting.show, setting.now)
+            bike.finished.connect(lambda: setting.go_to(Stage.STRIP))
+            return bike
         case Stage.STRIP:
             from aligner.window.strip_stage import StripStage
 

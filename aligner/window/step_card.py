@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QSizePolicy, QVBoxLayout, QWidget
 
 from aligner.assessment import Assessment, StepStanding, StepState
 from aligner.drawing.theme import Theme, TypeSize
@@ -23,6 +23,7 @@ from aligner.window.step_words import (
     range_words,
 )
 from aligner.window.tool_words import delivered_words, problem_words, setting_words, tool_words
+from aligner.window.whole_scroller import WholeScroller
 
 #: The setting against the torque, which stays the largest.
 _SETTING = 0.68
@@ -35,7 +36,7 @@ class StepCard(Card):
         super().__init__()
         self._show = show
         self.setProperty("inHand", True)
-        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Ignored)
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Expanding)
         self.elsewhere = label("", "small", wraps=True)
         self.big = LargeWords(theme, TypeSize.HUGE)
         self.range = label("", "quiet", wraps=True)
@@ -81,11 +82,8 @@ class StepCard(Card):
         inside = QVBoxLayout(content)
         inside.setContentsMargins(0, 0, 0, 0)
         inside.setSpacing(theme.px(6))
-        area = QScrollArea()
-        area.setWidgetResizable(True)
-        area.setFrameShape(QFrame.Shape.NoFrame)
+        area = WholeScroller()
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(content)
         self.column.setContentsMargins(theme.px(16), theme.px(8), theme.px(8), theme.px(8))
         self.column.addWidget(area)

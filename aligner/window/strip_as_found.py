@@ -16,6 +16,7 @@ from aligner.job import Job
 from aligner.sheet.quantities import Length, Quantity, SignedLength, Volume
 from aligner.units.preferred import Preferred
 from aligner.window.build_fields import Choice, WordLine
+from aligner.window.folding_row import beside
 from aligner.window.labels import Card, label
 from aligner.window.open_job import OpenJob
 from aligner.window.page import Page, wrapping
@@ -53,8 +54,8 @@ class AsFoundView(QWidget):
         self.heights_said = wrapping("", "strong")
         self.bracket_said = wrapping("", "strong")
         self.sag_said = wrapping("")
-        self.page.add(_beside(self._heights_card(), self._bracket_card()))
-        self.page.add(_beside(self._words_card(), self._sag_card()))
+        self.page.add(beside(theme, (self._heights_card(), 1), (self._bracket_card(), 1)))
+        self.page.add(beside(theme, (self._words_card(), 1), (self._sag_card(), 1)))
         self.page.add(self._oil_card())
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -186,7 +187,7 @@ class AsFoundView(QWidget):
         for side in SIDES:
             leg = QHBoxLayout()
             leg.setSpacing(GAP)
-            box = self._reading(f"{side}.oil", f"{side} leg", Volume, self._show.volume, 1)
+            box = self._reading(f"{side}.oil", f"{side} leg's oil", Volume, self._show.volume, 1)
             look = self._words(f"{side}.oil_look", f"look of the {side} leg's oil", "clear, milky?")
             leg.addWidget(box, 4)
             leg.addWidget(look, 5)
@@ -217,13 +218,3 @@ def _sag_lines(job: Job, show: Preferred) -> str:
     lines = [f"{load} sag {words}" for load, words in said if words]
     return f"{', '.join(lines)[:1].upper()}{', '.join(lines)[1:]}." if lines else ""
 
-
-def _beside(left: QWidget, right: QWidget) -> QWidget:
-    made = QWidget()
-    row = QHBoxLayout(made)
-    row.setContentsMargins(0, 0, 0, 0)
-    row.setSpacing(ROOM)
-    for card in (left, right):
-        card.setMinimumWidth(0)
-        row.addWidget(card, 1)
-    return made

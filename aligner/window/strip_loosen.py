@@ -10,7 +10,7 @@ from collections.abc import Callable
 from datetime import datetime
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from aligner.assessment import StepStanding, StepState
 from aligner.assessment.strip import StripAssessment
@@ -19,6 +19,7 @@ from aligner.drawing.theme import GAP, Theme
 from aligner.errors import AlignerError
 from aligner.job.edits_strip import without_loosened
 from aligner.units.preferred import Preferred
+from aligner.window.folding_row import FoldingRow
 from aligner.window.open_job import OpenJob
 from aligner.window.step_list import StepList
 from aligner.window.strip_step_card import LooseBoltCard, LooseStepCard
@@ -65,12 +66,13 @@ class LoosenView(QWidget):
         self.list.setAccessibleName("loosening list")
         self.door = LoosenDoor(theme, show)
         self.door.show_parts(None, is_finished=False)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(GAP)
-        row.addWidget(self.card, 40)
-        row.addWidget(self.bolts, 29)
-        row.addWidget(self.list, 35)
+        cards = FoldingRow(theme, spacing=GAP)
+        cards.add(self.card, 40)
+        cards.add(self.bolts, 29)
+        cards.add(self.list, 35)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(cards)
         self.list.currentRowChanged.connect(self._chosen)
         self.list.acted.connect(self.door.act)
         self.list.let_go.connect(self.door.let_go)

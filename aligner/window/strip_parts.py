@@ -11,7 +11,7 @@ from datetime import datetime
 from itertools import pairwise
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QApplication, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QVBoxLayout, QWidget
 
 from aligner.assessment.strip import StripAssessment
 from aligner.drawing.theme import GAP, ROOM, Theme
@@ -24,6 +24,7 @@ from aligner.job.edits_strip import (
     with_removed_moved,
     without_removed,
 )
+from aligner.window.folding_row import FoldingRow
 from aligner.window.labels import Card
 from aligner.window.open_job import OpenJob
 from aligner.window.page import Page, wrapping
@@ -53,13 +54,14 @@ class PartsView(QWidget):
         self._order: list[int] = []  # the place of each row that goes back
         self._empty_off = wrapping("Nothing yet. What comes off first stands first.", "quiet")
         self._empty_back = wrapping("It fills by itself, turned round.", "quiet")
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(GAP)
-        row.addWidget(self.pick, 25)
-        row.addWidget(self._page_card("Off, in this order", self._empty_off, self.off_page), 48)
+        row = FoldingRow(theme, spacing=GAP)
+        row.add(self.pick, 25)
+        row.add(self._page_card("Off, in this order", self._empty_off, self.off_page), 48)
         back = self._page_card("To go back, last off first", self._empty_back, self.back_page)
-        row.addWidget(back, 27)
+        row.add(back, 27)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(row)
         self.pick.picked.connect(self._add)
         self.pick.went_on.connect(self.went_on)
         self.pick.left_behind.connect(self._take)

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from datetime import datetime
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from aligner.assessment.strip import StripAssessment, StripSubject
 from aligner.drawing.theme import GAP, ROOM, Theme
@@ -14,11 +14,13 @@ from aligner.job import Job
 from aligner.units.preferred import Preferred
 from aligner.window.labels import main_button
 from aligner.window.open_job import OpenJob
+from aligner.window.part_stack import PartStack
 from aligner.window.strip_as_found import AsFoundView
 from aligner.window.strip_loosen import LoosenView
 from aligner.window.strip_parts import PartsView
 from aligner.window.strip_views import StripView, StripViewRow
 from aligner.window.strip_words import Said, sentence_words
+from aligner.window.wrapping_row import WrappingRow
 
 
 class StripStage(QWidget):
@@ -52,15 +54,14 @@ class StripStage(QWidget):
         self.views = StripViewRow()
         self.go_on = main_button("")
         self.loosen.door.hide()
-        self._stack = QStackedWidget()
+        self._stack = PartStack()
         for page in self._pages.values():
             self._stack.addWidget(page)
-        foot = QHBoxLayout()
-        foot.setSpacing(ROOM)
-        foot.addWidget(self.views, 0, Qt.AlignmentFlag.AlignBottom)
-        foot.addWidget(self.loosen.door, 1)
-        foot.addStretch(0)
-        foot.addWidget(self.go_on)
+        foot = WrappingRow(spacing=ROOM)
+        foot.add(self.views)
+        foot.add(self.loosen.door, 1)
+        foot.add_room()
+        foot.add(self.go_on)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(GAP)

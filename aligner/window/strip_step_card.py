@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
 from aligner.assessment import Assessment, StepStanding
 from aligner.drawing.theme import Theme, TypeSize
@@ -20,6 +20,7 @@ from aligner.window.strip_words import (
     read_words,
     then_words,
 )
+from aligner.window.whole_scroller import WholeScroller
 
 
 class LooseStepCard(Card):
@@ -29,7 +30,7 @@ class LooseStepCard(Card):
         super().__init__()
         self._show = show
         self.setProperty("inHand", True)
-        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Ignored)
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Expanding)
         self.elsewhere = label("", "small", wraps=True)
         self.big = LargeWords(theme, TypeSize.HUGE)
         self.what = label("", "value", wraps=True)
@@ -56,11 +57,8 @@ class LooseStepCard(Card):
             inside.addWidget(widget)
         inside.addStretch(1)
         inside.addWidget(self.then)
-        area = QScrollArea()
-        area.setWidgetResizable(True)
-        area.setFrameShape(QFrame.Shape.NoFrame)
+        area = WholeScroller()
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(content)
         self.column.addWidget(area)
 

@@ -5,10 +5,11 @@ from __future__ import annotations
 from enum import StrEnum
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
 from aligner.drawing.theme import GAP
 from aligner.window.sheet_choices import PressButton
+from aligner.window.wrapping_row import WrappingRow
 
 
 class StripView(StrEnum):
@@ -36,7 +37,7 @@ class StripViewRow(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self._buttons: dict[StripView, PressButton] = {}
-        row = QHBoxLayout(self)
+        row = WrappingRow(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(GAP // 2)
         for view in StripView:
@@ -44,7 +45,7 @@ class StripViewRow(QWidget):
             button.setCheckable(True)
             button.setAccessibleName(f"Show: {view.title}")
             button.clicked.connect(lambda _=False, view=view: self.chosen.emit(view))
-            row.addWidget(button)
+            row.add(button)
             self._buttons[view] = button
 
     def button(self, view: StripView) -> PressButton:

@@ -27,7 +27,7 @@ class RestCard(Card):
     def __init__(self, theme: Theme) -> None:
         super().__init__()
         self.setProperty("inHand", True)
-        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Ignored)
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Expanding)
         self._mark = _Mark(theme)
         self.big = LargeWords(theme, TypeSize.HUGE)
         self.first = label("", "strong", wraps=True)

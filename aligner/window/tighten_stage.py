@@ -8,9 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import datetime
+from itertools import pairwise
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from aligner.assessment import StepStanding
 from aligner.assessment.ticks import with_tick
@@ -20,7 +21,9 @@ from aligner.job.edits_align import with_heights_to_read_again
 from aligner.job.edits_tighten import with_untick
 from aligner.units.preferred import Preferred
 from aligner.window.bolt_card import BoltCard
+from aligner.window.folding_row import FoldingRow
 from aligner.window.open_job import OpenJob
+from aligner.window.part_stack import PartStack
 from aligner.window.step_card import StepCard
 from aligner.window.step_list import StepList
 from aligner.window.tick_door import TickDoor
@@ -161,6 +164,8 @@ class TightenStage(QWidget):
             self.door.wrenches.setChecked(False)
         if self.wrench_card is not None and self.wrench_card.isVisible():
             self.wrench_card.show_job(job, assessment, standing)
+            for before, after in pairwise([*self.wrench_card.stops(), *self.door.stops()]):
+                QWidget.setTabOrder(before, after)
 
     def _ticked(self, key: str, torque: object, wrench: str, reason: str) -> None:
         title = next(
@@ -199,7 +204,7 @@ class TightenStage(QWidget):
 
             self.wrench_card = WrenchCard(self._open_job, self._theme, self._show)
             self.wrench_card.left.connect(lambda: self.door.wrenches.setChecked(False))
-            self._cards.addWidget(self.wrench_card, 64)
+            self._cards.add(self.wrench_card, 64)
         if self.wrench_card is not None:
             self.wrench_card.setVisible(is_open)
         self._show_step()
@@ -223,16 +228,15 @@ class TightenStage(QWidget):
         self.rest.sheet_wanted.connect(self.sheet_wanted)
 
     def _lay_out(self) -> None:
-        self.left = QStackedWidget()
+        self.left = PartStack()
         self.left.addWidget(self.card)
         self.left.addWidget(self.rest)
-        self._cards = QHBoxLayout()
-        self._cards.setSpacing(GAP)
-        self._cards.addWidget(self.left, 40)
-        self._cards.addWidget(self.bolts, 29)
-        self._cards.addWidget(self.list, 35)
+        self._cards = FoldingRow(self._theme, spacing=GAP)
+        self._cards.add(self.left, 40)
+        self._cards.add(self.bolts, 29)
+        self._cards.add(self.list, 35)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(ROOM - 4)
-        column.addLayout(self._cards, 1)
+        column.addWidget(self._cards, 1)
         column.addWidget(self.door)

@@ -38,7 +38,8 @@ class ToolForm(Card):
         self._title = label("", "strong")
         self.lines: dict[str, TypedLine] = {}
         self.tick = Tick(tick)
-        self.tick.setVisible(bool(tick))
+        if not tick:
+            self.tick.hide()
         self.refusal = label("", "text", wraps=True, tone="attention")
         self.keep_button = main_button("Keep   Enter")
         self.leave_button = QPushButton("Leave it   Esc")
@@ -70,6 +71,10 @@ class ToolForm(Card):
         first.setFocus(Qt.FocusReason.OtherFocusReason)
         first.selectAll()
         self.typed.emit()
+
+    def stops(self) -> list[QWidget]:
+        """Where the keyboard stops, as the eye goes."""
+        return [*self.lines.values(), self.tick, self.leave_button, self.keep_button]
 
     def texts(self) -> dict[str, str]:
         """What stands in the lines."""

@@ -53,6 +53,10 @@ class ToolShelf(Card):
         for name, line in lines.items():
             self._rows.addWidget(self._row(name, line))
 
+    def stops(self) -> list[QWidget]:
+        """Where the keyboard stops, as the eye goes."""
+        return [*(button for pair in self.buttons.values() for button in pair), self.add]
+
     def _row(self, name: str, line: str) -> QWidget:
         row = QWidget()
         words = QVBoxLayout()

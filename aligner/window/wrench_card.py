@@ -88,6 +88,19 @@ class WrenchCard(QWidget):
         self.wrenches.show_tools({name: wrench_line(each) for name, each in job.wrenches.items()})
         self.adapters.show_tools({name: adapter_line(each) for name, each in job.adapters.items()})
 
+    def stops(self) -> list[QWidget]:
+        """Where the keyboard stops, as the eye goes."""
+        return [
+            self.page,
+            self.choice.wrench,
+            self.choice.adapter,
+            *self.wrenches.stops(),
+            *self.wrench_form.stops(),
+            *self.adapters.stops(),
+            *self.adapter_form.stops(),
+            self.back,
+        ]
+
     def begin(self) -> None:
         """Put the keyboard where the work begins: the choice, or the first wrench."""
         place: QWidget = self.wrenches.add if self.choice.isHidden() else self.choice.wrench

@@ -40,6 +40,7 @@ def bench(qtbot):
         with qtbot.waitActive(made):
             made.show()
             made.activateWindow()
+        open_job.changed.connect(made.refresh)  # as the window does for the page it shows
         made.stage_wanted.connect(made.show_stage)
         made.show_stage(stage, said)
         return made

@@ -134,6 +134,18 @@ def test_the_history_opens_a_job_and_begins_the_next_one(qtbot, settings, tmp_pa
     assert window.open_job.job.align.protrusion.left == ()
 
 
+def test_f11_shows_the_stage_alone_in_very_large_type_and_escape_comes_back(qtbot, window):
+    window.activateWindow()
+    qtbot.waitUntil(window.isActiveWindow)
+    window.go_to(Stage.ALIGN)
+    qtbot.keyClick(window, Qt.Key.Key_F11)
+    assert not window.stages.isVisible()
+    assert not window.sentence.isVisible()
+    qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Escape)
+    assert window.page(Stage.ALIGN).isVisible()
+    assert window.stages.isVisible()
+
+
 def test_a_window_opened_on_nothing_begins_at_the_bike(qtbot):
     window = MainWindow(theme_for(Appearance.LIGHT))
     qtbot.addWidget(window)
