@@ -18,10 +18,10 @@ from aligner.assessment.corrections import (
     next_correction,
 )
 from aligner.assessment.in_line import InLineAssessment, assess_in_line
-from aligner.assessment.notice import Level, Notice
+from aligner.assessment.notice import Level, Notice, attention
 from aligner.assessment.protrusion import ProtrusionAssessment, assess_protrusion
 from aligner.assessment.squaring import SquaringAssessment, assess_squaring
-from aligner.assessment.stages import StageStanding, stage_standings
+from aligner.assessment.stages import StageStanding, open_since_signed, stage_standings
 from aligner.assessment.steering import SteeringAssessment, assess_steering
 from aligner.assessment.tightening import TighteningAssessment, assess_tightening
 from aligner.gauging import Verdict
@@ -67,6 +67,10 @@ class Assessment:
             found += pair.notices
         found += [*self.in_line.notices, *self.steering.notices, *self.tightening.notices]
         found += [*self.inspection.notices, *self.build.notices]
+        still_open = open_since_signed(self.job, self.tightening)
+        if still_open:
+            text = f"The job is signed off, and the sign-off does not hold: {still_open}."
+            found.append(attention("prove.sign_off", text))
         return tuple(found)
 
     @cached_property
@@ -132,6 +136,9 @@ def assess(job: Job) -> Assessment:
     if asks_for_squaring(job):
         subjects[Subject.SQUARING] = squaring.verdict is Verdict.WITHIN
         verdicts["squaring"] = squaring.verdict
+        if squaring.not_read and squaring.verdict is Verdict.WITHIN:
+            subjects[Subject.SQUARING] = False
+            verdicts["squaring"] = Verdict.MISSING
     if asks_for_in_line(job):
         subjects[Subject.IN_LINE] = in_line.verdict is Verdict.WITHIN
         verdicts["in_line"] = in_line.verdict

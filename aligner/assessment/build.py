@@ -29,7 +29,7 @@ if TYPE_CHECKING:
     from aligner.assessment.build_settings import BuildSetting
     from aligner.job.build_steps import BuildStep, Phase
 
-_BEFORE_READING: tuple[Phase, ...] = ("leg", "oil")
+BEFORE_READING: tuple[Phase, ...] = ("leg", "oil")
 _AFTER_READING: tuple[Phase, ...] = ("spring", "cap")
 _SIDES = ("left", "right")
 
@@ -163,7 +163,7 @@ class BuildAssessment:
         correction = self._correction()
         if correction is not None:
             return correction
-        step = self._open_step(_BEFORE_READING)
+        step = self._open_step(BEFORE_READING)
         if step is not None:
             return step
         if oil.wanted_mm is None and not oil.by_volume:

@@ -11,8 +11,9 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from aligner.assessment.in_line import InLineAssessment
+from aligner.assessment.notice import Level, Notice
 from aligner.assessment.protrusion import ProtrusionAssessment
-from aligner.assessment.squaring import SquaringAssessment
+from aligner.assessment.squaring import PairAssessment, SquaringAssessment
 from aligner.gauging import Advice, Remedy, Verdict
 from aligner.geometry import Side
 from aligner.job import BarReadings, InLineReadings, Job, SpreadReadings
@@ -78,13 +79,21 @@ def next_correction(
         return _of_protrusion(protrusion, show)
     if asks_for_squaring(job) and squaring.verdict is not Verdict.WITHIN:
         return _of_squaring(job, squaring, show)
+    if squaring.not_read:
+        more = f"Measure “{squaring.not_read[0]}” too, both sides."
+        return Correction(Subject.SQUARING, more, f"{_SQUARE_HOW} Or take the pair off.")
     if asks_for_in_line(job) and in_line.verdict is not Verdict.WITHIN:
         return _of_in_line(job, in_line, show)
     return Correction(
         Subject.NOTHING,
         "Nothing left to correct.",
         "Every reading is within its limit. Go on to the tightening list.",
+        _first_attention(protrusion.notices),
     )
+
+
+def _first_attention(notices: tuple[Notice, ...]) -> str:
+    return next((each.text for each in notices if each.level is Level.ATTENTION), "")
 
 
 def asks_for_squaring(job: Job) -> bool:
@@ -108,7 +117,7 @@ def _of_protrusion(found: ProtrusionAssessment, show: Preferred) -> Correction:
     if found.verdict is Verdict.UNSETTLED:
         return _unsettled(subject, "The heights are not settled yet", found.advice, "of each leg")
     if found.verdict is Verdict.MISSING or found.moves is None:
-        why = found.notices[0].text if found.notices else ""
+        why = _first_attention(found.notices)
         return Correction(subject, "The heights cannot be judged yet.", why)
     moves = [("left", found.moves.left_mm), ("right", found.moves.right_mm)]
     moving = [(side, mm) for side, mm in moves if abs(mm) >= _least_shown(show)]
@@ -182,9 +191,9 @@ def _of_squaring(job: Job, found: SquaringAssessment, show: Preferred) -> Correc
             "of each side",
         )
     if found.verdict is Verdict.MISSING or pair.change is None:
-        why = found.notices[0].text if found.notices else ""
+        by_pair = (notice for each in found.pairs for notice in each.notices)
+        why = _first_attention((*found.notices, *by_pair))
         return Correction(subject, "The squareness cannot be judged yet.", why)
-    target = show.show_length(pair.target_mm or 0.0)
     if found.turn is not None:
         way = "left" if found.turn.value < 0 else "right"
         turn = show.show_angle(abs(found.turn.value))
@@ -196,10 +205,24 @@ def _of_squaring(job: Job, found: SquaringAssessment, show: Preferred) -> Correc
     return Correction(
         subject,
         sentence,
-        f"Until “{pair.name}” reads {target} on both sides. The stem nut lets it turn, the lower "
+        f"Until “{pair.name}” reads {_straight(pair, show)}. The stem nut lets it turn, the lower "
         "clamps hold both legs, the top clamps and the stem head bolt are slack. Then hold it "
         "there and measure again.",
     )
+
+
+def _straight(pair: PairAssessment, show: Preferred) -> str:
+    """What a pair reads when straight; on a frame known to be unlike, not the same on both."""
+    if pair.left is None or pair.right is None or pair.change is None:
+        return ""
+    left, right = (
+        show.show_length(side.value_mm + change_mm)
+        for side, change_mm in (
+            (pair.left, pair.change.left_mm),
+            (pair.right, pair.change.right_mm),
+        )
+    )
+    return f"{left} on both sides" if left == right else f"{left} left and {right} right"
 
 
 def _of_in_line(job: Job, found: InLineAssessment, show: Preferred) -> Correction:
@@ -213,7 +236,8 @@ def _of_in_line(job: Job, found: InLineAssessment, show: Preferred) -> Correctio
         return Correction(
             subject, "Check that the legs are in line.", _in_line_how(job.align.in_line)
         )
-    if found.verdict is Verdict.UNSETTLED and found.judged.verdict is Verdict.WITHIN:
+    is_proved = found.judged.verdict is Verdict.WITHIN and found.advice is None
+    if found.verdict is Verdict.UNSETTLED and is_proved:
         return Correction(subject, "The legs are parallel; now check for a twist.", _NO_TWIST_SEEN)
     if found.verdict is Verdict.UNSETTLED:
         what = "parallel" if found.is_convergence else "in line"
@@ -279,7 +303,7 @@ def _unsettled(subject: Subject, what: str, advice: Advice | None, of_what: str)
             return Correction(
                 subject,
                 f"{what}: name the gauge.",
-                "Without its limit of error a reading alone settles nothing.",
+                "Choose it under Gauges: without its limit of error a reading settles nothing.",
             )
         case Remedy.NOTHING_LISTED:
             return Correction(

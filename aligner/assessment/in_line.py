@@ -20,6 +20,7 @@ from aligner.assessment.readings import (
     mean_of,
     odd_reading,
     other_gauges,
+    unproved,
 )
 from aligner.errors import AlignerError
 from aligner.gauging import Advice, Term, Verdict, combine, settling_advice
@@ -187,11 +188,13 @@ def _assess_readings(job: Job, readings: InLineReadings | None) -> InLineAssessm
     if result and result.verdict is Verdict.UNSETTLED and result.tolerance is not None:
         others = other_gauges(job)
         advice = settling_advice(terms, result.tolerance, value=result.value, other_gauges=others)
+    verdict = result.verdict if result else Verdict.MISSING
+    unproved_yet = unproved(verdict, gauge_of(job, readings.gauge if readings else None))
     return InLineAssessment(
         geometry=measured.geometry,
         judged=result,
-        verdict=result.verdict if result else Verdict.MISSING,
-        advice=advice,
+        verdict=Verdict.UNSETTLED if unproved_yet else verdict,
+        advice=unproved_yet or advice,
         notices=tuple(notices),
         is_convergence=isinstance(readings, SpreadReadings),
         is_held_to_length=isinstance(tolerance, Length),

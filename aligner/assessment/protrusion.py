@@ -14,11 +14,13 @@ from aligner.assessment.readings import (
     mean_of,
     odd_reading,
     other_gauges,
+    unproved,
 )
 from aligner.errors import AlignerError
 from aligner.gauging import Advice, Difference, Estimate, Term, Verdict, difference, settling_advice
 from aligner.geometry import Moves, Policy, moves
 from aligner.job import Job, ProtrusionReadings
+from aligner.sheet.quantities import SignedLength
 
 WHERE = "align.protrusion"
 
@@ -107,6 +109,15 @@ def assess_protrusion(job: Job) -> ProtrusionAssessment:
         for leg in (left, right)
         if goal_mm is not None
     ]
+    if move is not None and target is not None and policy is not Policy.TO_TARGET:
+        notices += _off_target((left, right), target, tolerance_mm)
+    verdict = gravest(
+        whole.verdict,
+        *(leg.verdict for leg in on_goal),
+        # Legs that are alike are not yet at the height that was chosen and is not known.
+        *(() if move is not None else (Verdict.MISSING,)),
+    )
+    unproved_yet = unproved(verdict, gauge)
     return ProtrusionAssessment(
         left=left,
         right=right,
@@ -116,10 +127,26 @@ def assess_protrusion(job: Job) -> ProtrusionAssessment:
         right_against_goal=on_goal[1] if on_goal else None,
         goal_mm=goal_mm,
         moves=move,
-        verdict=gravest(whole.verdict, *(leg.verdict for leg in on_goal)),
-        advice=_advice(job, whole, unlike, on_goal, (left, right)),
+        verdict=Verdict.UNSETTLED if unproved_yet else verdict,
+        advice=unproved_yet or _advice(job, whole, unlike, on_goal, (left, right)),
         notices=tuple(notices),
     )
+
+
+def _off_target(
+    legs: tuple[Estimate, Estimate], target: SignedLength, tolerance_mm: float | None
+) -> tuple[Notice, ...]:
+    """What to say where the sheet has a target, and the choice of which leg goes where has not."""
+    off = []
+    for side, leg in zip(("left", "right"), legs, strict=True):
+        apart = leg.value_mm - target.value
+        found = judged(apart, leg.standard_uncertainty_mm, leg.degrees_of_freedom, tolerance_mm)
+        if tolerance_mm is not None and found.verdict is not Verdict.WITHIN:
+            off.append(f"the {side} {abs(apart):.1f} mm {'over' if apart > 0 else 'under'} it")
+    if not off:
+        return ()
+    text = f"The sheet gives {target} for each leg, and as chosen the legs are not brought to it: "
+    return (attention(f"{WHERE}.policy", f"{text}{', '.join(off)}."),)
 
 
 def mean_as_found(job: Job) -> float | None:

@@ -8,8 +8,10 @@ from dataclasses import dataclass
 from aligner import gauging
 from aligner.assessment.notice import Notice, attention, note
 from aligner.gauging import (
+    Advice,
     Estimate,
     Judgement,
+    Remedy,
     UnusableGauge,
     Verdict,
     estimate,
@@ -99,8 +101,25 @@ def gauge_notices(job: Job, name: str | None, where: str) -> tuple[Notice, ...]:
                 f"“{name}” is not on the job's list of gauges: add it there or choose another.",
             ),
         )
-    refusal = gauge_refusal(name, job.gauges[name])
-    return (attention(f"gauges.{name}", f"{refusal}."),) if refusal else ()
+    gauge = job.gauges[name]
+    refusal = gauge_refusal(name, gauge)
+    if refusal:
+        return (attention(f"gauges.{name}", f"{refusal}."),)
+    if gauge.repeatability.value == 0:
+        text = f"The {name} has no repeatability: one reading is taken as if it were every reading."
+        return (note(f"gauges.{name}.repeatability", text),)
+    return ()
+
+
+def unproved(verdict: Verdict, *gauges: gauging.Gauge | None) -> Advice | None:
+    """What would settle a verdict of within that rests on a gauge nothing is known of.
+
+    Scatter alone proves nothing within: what is not known is not nought. `None` where every
+    gauge is known, or the verdict is another.
+    """
+    if verdict is not Verdict.WITHIN or None not in gauges:
+        return None
+    return Advice(Remedy.NAME_THE_GAUGE, Verdict.WITHIN, room=0.0, fixed_part=None)
 
 
 def mean_of(readings: Sequence[Quantity], gauge: gauging.Gauge | None) -> Estimate | None:

@@ -14,6 +14,7 @@ from aligner.assessment.readings import (
     mean_of,
     odd_reading,
     other_gauges,
+    unproved,
 )
 from aligner.errors import AlignerError
 from aligner.gauging import (
@@ -113,6 +114,7 @@ class SquaringAssessment:
         verdict: within, out, unsettled or missing.
         advice: what would settle it.
         notices: what to know.
+        not_read: pairs on the list that are not read on both sides yet, while another is.
     """
 
     pairs: tuple[PairAssessment, ...] = ()
@@ -123,6 +125,7 @@ class SquaringAssessment:
     verdict: Verdict = Verdict.MISSING
     advice: Advice | None = None
     notices: tuple[Notice, ...] = ()
+    not_read: tuple[str, ...] = ()
 
     @property
     def leading_pair(self) -> PairAssessment | None:
@@ -168,11 +171,32 @@ def assess_squaring(job: Job) -> SquaringAssessment:
                     "points: give them, or give the tolerance as a length.",
                 )
             )
+    not_held = [
+        pair
+        for pair in pairs
+        if pair.left
+        and pair.right
+        and (pair.change is None or (length_mm is None and pair.turn_deg is None))
+    ]
+    if not_held and verdict is Verdict.WITHIN:
+        # What one pair cannot tell, another must not pass in its stead.
+        verdict = Verdict.MISSING
+        notices += _why_not_held(not_held)
+    not_read = tuple(pair.name for pair in pairs if pair.left is None or pair.right is None)
+    for place, pair in enumerate(pairs):
+        if pair.left is None and pair.right is None:
+            text = f"“{pair.name}” is not measured yet: measure it, or take the pair off."
+            notices.append(attention(f"{WHERE}[{place}]", text))
     disagree = together is not None and together.is_contradicted
     if disagree and together is not None:
         notices.append(_disagreement(together))
         if verdict is Verdict.WITHIN:
             verdict = Verdict.UNSETTLED
+    read = (each for each in job.align.squaring if each.left and each.right)
+    unproved_yet = unproved(verdict, *(gauge_of(job, each.gauge) for each in read))
+    if unproved_yet:
+        verdict = Verdict.UNSETTLED
+    advice = unproved_yet or _advice(job, turned, measured, whole, length_mm)
     return SquaringAssessment(
         pairs=pairs,
         turn=whole,
@@ -180,9 +204,23 @@ def assess_squaring(job: Job) -> SquaringAssessment:
         odd_pair=together.odd_pair if together else None,
         disagree=disagree,
         verdict=verdict,
-        advice=None if disagree else _advice(job, turned, measured, whole, length_mm),
+        advice=None if disagree else advice,
         notices=tuple(notices),
+        not_read=not_read,
     )
+
+
+def _why_not_held(pairs: list[PairAssessment]) -> list[Notice]:
+    """Pairs that are read and can be held against nothing; a refused one says why itself."""
+    return [
+        attention(
+            WHERE,
+            f"“{pair.name}” is read, but the tolerance is an angle and its angle needs its four "
+            "dimensions: give them, or take the pair off.",
+        )
+        for pair in pairs
+        if pair.change is not None
+    ]
 
 
 def _assess_pair(

@@ -8,8 +8,10 @@ from enum import Enum, StrEnum
 from aligner.assessment.build import BuildAssessment
 from aligner.assessment.corrections import Subject
 from aligner.assessment.missing import missing_on_sheet
+from aligner.assessment.notice import Level
 from aligner.assessment.tightening import TighteningAssessment
 from aligner.job import Job
+from aligner.job.final_checks import open_checks
 
 
 class Stage(Enum):
@@ -148,12 +150,32 @@ def _tighten(align: StageStanding, tightening: TighteningAssessment) -> StageSta
 
 def _prove(job: Job, tightening: TighteningAssessment) -> StageStanding:
     if job.prove.sign_off:
+        if open_since_signed(job, tightening):
+            return StageStanding(Stage.PROVE, StageState.IN_HAND, "signed, open again")
         return StageStanding(Stage.PROVE, StageState.DONE, f"signed {job.prove.sign_off.on}")
     if not tightening.is_finished:
         return StageStanding(Stage.PROVE, StageState.BLOCKED, "waits for Tighten")
     done = sum(check.done for check in job.prove.checks)
     state = StageState.IN_HAND if done else StageState.OPEN
     return StageStanding(Stage.PROVE, state, f"{done} checked" if done else "not begun")
+
+
+def open_since_signed(job: Job, tightening: TighteningAssessment) -> str:
+    """What of a signed job is open, in words; "" where the sign-off holds or there is none."""
+    if job.prove.sign_off is None:
+        return ""
+    found = []
+    if not tightening.is_finished:
+        left = len(tightening.steps) - tightening.done_count
+        steps = "1 step of the list is open" if left == 1 else f"{left} steps of the list are open"
+        found.append(steps if left else "there is no tightening list")
+    waiting = open_checks(job)
+    if waiting:
+        one = f"the final check “{waiting[0]}” is open"
+        found.append(one if len(waiting) == 1 else f"{len(waiting)} final checks are open")
+    if any(each.where == "log" and each.level is Level.ATTENTION for each in tightening.notices):
+        found.append("a hold point is ticked that does not stand")
+    return "; ".join(found)
 
 
 def where_to_begin(job: Job, stages: tuple[StageStanding, ...]) -> Stage:

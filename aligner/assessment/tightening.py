@@ -154,6 +154,10 @@ def _about_wrenches(standings: list[StepStanding]) -> list[Notice]:
         if tool is None or standing.state is StepState.DONE:
             continue
         problems = " ".join(tool.problems)
+        if tool.lost:
+            # Without the adapter that was meant the setting is another one.
+            found[joint] = attention(where, f"{tool.lost} Until then the {joint} is set without.")
+            continue
         if tool.setting_nm is None and step.fraction < 1:
             text = f"No wrench on the list goes down to the first pass of the {joint}: bring it up "
             said = note(where, f"{text}evenly by hand, well short of the full torque.")

@@ -41,6 +41,7 @@ class ToolForStep:
         is_concentric: whether the adapter stands in line with the fastener and so changes
             nothing.
         is_chosen: whether a person chose the wrench or the adapter.
+        lost: what was chosen and is not on the list any more, in sentences; "" if nothing is.
     """
 
     wrench: str
@@ -56,6 +57,7 @@ class ToolForStep:
     angle_deg: float = 0.0
     is_concentric: bool = False
     is_chosen: bool = False
+    lost: str = ""
 
     @property
     def words(self) -> str:
@@ -107,7 +109,8 @@ class Tools:
             )
             if name and name not in known
         ]
-        return replace(found, is_chosen=True, problems=(*lost, *found.problems))
+        problems = (*lost, *found.problems)
+        return replace(found, is_chosen=True, problems=problems, lost=" ".join(lost))
 
 
 def tools_of(job: Job) -> Tools:

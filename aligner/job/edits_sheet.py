@@ -23,6 +23,11 @@ def with_bike_name(job: Job, name: str) -> Job:
     return _with_part(job, name=" ".join(name.split()))
 
 
+def with_job_title(job: Job, title: str) -> Job:
+    """The job with another title, which stands beside the bike's name."""
+    return job.with_changes(title=" ".join(title.split()))
+
+
 def with_sheet_note(job: Job, note: str) -> Job:
     """The job with another note on its sheet."""
     return _with_part(job, note=note.strip())

@@ -105,6 +105,8 @@ def _done_otherwise(before: Fastener, now: Fastener) -> str | None:
         ("the number of bolts", lambda each: each.bolts),
         ("the passes", lambda each: tuple(share.value for share in each.passes)),
         ("the thread condition", lambda each: each.thread_condition),
+        ("the side", lambda each: each.side),
+        ("the pattern", lambda each: each.pattern if each.bolts > 2 else None),
     )
     return next((what for what, of in differences if of(before) != of(now)), None)
 
