@@ -150,4 +150,6 @@ def _scatter(s: float | None, n: int, gauge: Gauge | None) -> Part | None:
         return Part(s / sqrt(n), n - 1) if s else None
     if s is not None and s > gauge.repeatability_mm:
         return Part(s / sqrt(n), n - 1)
+    if gauge.repeatability_mm == 0.0 and gauge.resolution_mm == 0.0:
+        return None  # a limit of error alone says nothing of the scatter, and drops out besides
     return Part(gauge.repeatability_mm / sqrt(n))

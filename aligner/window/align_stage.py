@@ -17,7 +17,6 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QPushButton,
-    QSizePolicy,
     QVBoxLayout,
     QWidget,
 )
@@ -165,7 +164,6 @@ class AlignStage(QWidget):
         right.addWidget(self.square_card, 1)
         right.addWidget(self.in_line_card)
         self._right.addWidget(self._readings)
-        self._right.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         cards = FoldingRow(self._theme, spacing=self._theme.px(ROOM))
         cards.add(self.height_card, 11)
         cards.add(self._right, 10)

@@ -54,8 +54,7 @@ class SagCard(Card):
         self._show = show
         self.gauge = Choice(theme, "gauge of the sag lengths")
         self.boxes = {
-            name: ReadingBox(theme, words, Length, show.length, cells=2)
-            for name, words in _BOXES
+            name: ReadingBox(theme, words, Length, show.length, cells=2) for name, words in _BOXES
         }
         with_gauge = QWidget()
         side = QHBoxLayout(with_gauge)

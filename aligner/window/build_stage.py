@@ -148,11 +148,11 @@ class BuildStage(QWidget):
         fill.again_wanted.connect(self._read_again)
         for steps in (self.steps_card, bearing):
             steps.ticked.connect(self._tick)
-        self.steps_card.went_on.connect(self._go_on_from_step)
+            steps.walked_on.connect(self._go_on_from_step)
         bearing.nut_ticked.connect(self._tick_nut)
         self.oil_card.went_on.connect(self._go_on_from_oil)
         fill.went_on.connect(self._go_on)
-        bearing.went_on.connect(sag.boxes["extended"].go_to_first_empty)
+        bearing.went_on.connect(self._go_on)
         self.blend_card.went_on.connect(sag.boxes["extended"].go_to_first_empty)
         for card in (sag, self.sheet_card):
             card.went_on.connect(self._go_on)
@@ -191,6 +191,7 @@ class BuildStage(QWidget):
         self._open_job.edit(
             step.title, lambda job: with_tick(job, step.key, self._now(), torque=torque)
         )
+        self.begin()
 
     def _read_again(self) -> None:
         self._open_job.edit(
@@ -206,7 +207,8 @@ class BuildStage(QWidget):
     def _go_on_from_step(self, phase: str) -> None:
         """The gap is read, and the oil set, while the spring is still out."""
         is_read_now = phase in BEFORE_READING and self._found.next.step is None
-        if is_read_now or all(tick.isChecked() for tick in self.steps_card.ticks.values()):
+        card = self.bearing_card if phase == "bearing" else self.steps_card
+        if is_read_now or all(tick.isChecked() for tick in card.ticks.values()):
             self.begin()
 
     def _go_on(self) -> None:
@@ -240,4 +242,3 @@ class BuildStage(QWidget):
         """Bring what the keyboard reaches into view, with some room round it."""
         if now is not None and self.page.widget().isAncestorOf(now):
             self.page.ensureWidgetVisible(now, 20, 60)
-

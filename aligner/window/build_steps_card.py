@@ -30,12 +30,12 @@ class StepsCard(Card):
 
     Signals:
         ticked: the step's name in the log, its title, and whether it is done now.
-        went_on: a step is ticked, and the keyboard has gone on from it.
+        walked_on: a step of this phase is ticked, and the keyboard has gone on from it.
         rows_made: rows came or went, so Tab has another way to walk.
     """
 
     ticked = Signal(str, str, bool)
-    went_on = Signal(str)
+    walked_on = Signal(str)
     rows_made = Signal()
 
     def __init__(self, theme: Theme, title: str, heads: tuple[str, ...]) -> None:
@@ -142,4 +142,4 @@ class StepsCard(Card):
             following = next((tick for tick in after if not tick.isChecked()), None)
             if following is not None:
                 following.setFocus(Qt.FocusReason.TabFocusReason)
-            self.went_on.emit(self._steps[key].phase)
+            self.walked_on.emit(self._steps[key].phase)

@@ -5,7 +5,7 @@ Nothing is worked out here: values are picked from the assessment and put into w
 
 from __future__ import annotations
 
-from aligner.assessment import StepStanding
+from aligner.assessment import StepStanding, StepState
 from aligner.assessment.build import BuildAssessment, BuildSubject
 from aligner.assessment.build_bearing import BearingAssessment
 from aligner.assessment.build_oil import LegOilAssessment, OilAssessment
@@ -68,6 +68,13 @@ def sentence_words(
         case BuildSubject.READ_ON:
             what = f"the {now.side} leg's air gap" if now.side else "both air gaps"
             return f"Read {what} again.", advice_words(found.advice), ""
+        case BuildSubject.BEARING_READ if nut is not None and nut.state is not StepState.NEXT:
+            return (
+                "Steps of Tighten come before the stem nut.",
+                f"It is step {nut.number} there. Open Tighten, tick what stands before it, and "
+                "come back.",
+                "",
+            )
         case BuildSubject.BEARING_READ if nut is not None:
             return f"{nut.step.title}.", f"{nut.step.reason} Then it is checked.", nut.step.caution
         case BuildSubject.BEARING_READ:

@@ -38,9 +38,7 @@ class Tick(QCheckBox):
         option = QStyleOptionButton()
         self.initStyleOption(option)
         box = QRectF(
-            self.style().subElementRect(
-                QStyle.SubElement.SE_CheckBoxIndicator, option, self
-            )
+            self.style().subElementRect(QStyle.SubElement.SE_CheckBoxIndicator, option, self)
         )
         mark = [(0.24, 0.52), (0.43, 0.71), (0.77, 0.31)]
         painter = QPainter(self)

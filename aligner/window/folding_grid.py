@@ -72,7 +72,8 @@ class FoldingGrid(QWidget):
 
     def _widest(self) -> int:
         one_wide = (part for part, wide in self._parts if wide == 1)
-        return max((part.minimumSizeHint().width() for part in one_wide), default=0)
+        least = (part.minimumSizeHint().expandedTo(part.minimumSize()) for part in one_wide)
+        return max((size.width() for size in least), default=0)
 
     def _place(self) -> None:
         place = 0

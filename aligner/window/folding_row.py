@@ -14,7 +14,7 @@ from aligner.drawing.theme import ROOM, Theme
 from aligner.window.whole_scroller import WholeScroller
 
 #: Width, at 100 % text, from which the parts of a page stand side by side.
-PAGE_FROM = 980
+PAGE_FROM = 860
 #: The least height of a list among folded parts, at 100 % text.
 _LIST = 220
 
@@ -100,7 +100,8 @@ class FoldingRow(QWidget):
 
     def _give_height(self, part: QWidget) -> None:
         """While folded, show a part whole, or enough of a list."""
-        for scroller in part.findChildren(WholeScroller):
+        scrollers = part.findChildren(WholeScroller)
+        for scroller in [part, *scrollers] if isinstance(part, WholeScroller) else scrollers:
             scroller.show_whole(self.is_folded)
         if isinstance(part, QAbstractItemView):
             part.setMinimumHeight(self._theme.px(_LIST) if self.is_folded else 0)

@@ -32,7 +32,7 @@ _SIDES = ("left", "right")
 _STRIP_HEIGHT = 50
 _POLICY_HEIGHT = 34
 _LEAST_PICTURE = 200
-_LEAST_WIDTH = 340
+_LEAST_WIDTH = 520
 
 
 class HeightCard(DrawingCard):

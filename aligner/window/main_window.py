@@ -83,6 +83,7 @@ class MainWindow(QMainWindow):
         self._settings = settings
         self._current = Stage.ALIGN
         self._closing_agreed = False
+        self._pressed_at: QWidget | None = None
         self._setting = Setting(
             self.open_job, theme, show or Preferred(), now, self.go_to, self.save
         )
@@ -317,11 +318,18 @@ class MainWindow(QMainWindow):
         self._file_menu = FileMenu(file, self, self.filing, self.printing, self._recent)
         fill_menus(self)
 
+    def event(self, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.ShortcutOverride:
+            self._pressed_at = self.focusWidget()  # the keyboard may be elsewhere once it acts
+        return super().event(event)
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Enter presses the button that has the keyboard, as Space does."""
+        """Enter presses the button that had the keyboard, as Space does."""
         button = self.focusWidget()
         is_enter = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
-        if is_enter and isinstance(button, QPushButton) and not event.isAutoRepeat():
+        was_here = isinstance(button, QPushButton) and button is self._pressed_at
+        self._pressed_at = None
+        if is_enter and was_here and not event.isAutoRepeat():
             button.click()
         else:
             super().keyPressEvent(event)

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import (
     QAbstractScrollArea,
     QApplication,
@@ -65,6 +65,7 @@ class PageStack(QStackedWidget):
             holder.deleteLater()
         self._holders = {}
 
+    @Slot()
     def _follow_keyboard(self) -> None:
         """Bring what the keyboard reaches into sight; a list stays where it is."""
         holder, focus = self.currentWidget(), QApplication.focusWidget()

@@ -34,6 +34,7 @@ class PartStack(QWidget):
         """Show a part in place of the one before."""
         before, self._current = self._current, part
         if part is not before:
+            part.setGeometry(self.rect())  # at once: it may be looked at before it is laid out
             part.setVisible(True)
             if before is not None:
                 before.setVisible(False)

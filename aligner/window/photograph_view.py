@@ -13,6 +13,7 @@ from aligner.drawing.theme import Theme
 from aligner.window.photograph_picture import picture
 
 Shown = tuple[str, Path | None]
+_LEAST = 260  # least height, at 100 % text
 
 
 class PhotographView(QWidget):
@@ -30,6 +31,7 @@ class PhotographView(QWidget):
         self._photographs: list[Shown] = []
         self._place = 0
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setMinimumHeight(theme.px(_LEAST))
 
     def show_photographs(self, photographs: list[Shown], name: str) -> None:
         """Show the photograph of that name out of some."""

@@ -60,13 +60,13 @@ class ProveStage(QWidget):
         open_job: OpenJob,
         theme: Theme,
         show: Preferred,
-        today: Callable[[], date] = date.today,
+        today: Callable[[], date] | None = None,
         now: Callable[[], datetime] = now_here,
     ) -> None:
         super().__init__()
         self._open_job = open_job
         self._show = show
-        self._today = today
+        self._today = today or (lambda: now().date())
         self._summary: list[list[Cell]] = []
         self.rows: dict[str, CheckRow] = {}
         self.page = Page("Final checks and sign-off")
@@ -154,8 +154,11 @@ class ProveStage(QWidget):
         return found
 
     def begin(self) -> None:
-        """Put the keyboard on the page."""
-        self.page.setFocus(Qt.FocusReason.OtherFocusReason)
+        """Put the keyboard on the first check that is open, or on the page."""
+        signed = self._open_job.job.prove.sign_off is not None
+        open_ticks = (row.tick for row in self.rows.values() if not row.tick.isChecked())
+        first = None if signed else next(open_ticks, None)
+        (first or self.page).setFocus(Qt.FocusReason.OtherFocusReason)
 
     def refresh(self) -> None:
         """Show the job as it is now; nothing that is being typed is touched."""

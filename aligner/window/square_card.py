@@ -26,7 +26,7 @@ from aligner.window.reading_box import ReadingBox
 _SIDES = ("left", "right")
 _MOST_CELLS = 6
 _LEAST_PICTURE = 60
-_LEAST_WIDTH = 340
+_LEAST_WIDTH = 450
 _TITLE = "Square, seen from above"
 
 
@@ -61,7 +61,7 @@ class SquareCard(DrawingCard):
         self.pair_choice.kept.connect(self._show_pair)
         self.pair_choice.went_on.connect(self.go_to_first_box)
         self.add_pair = QPushButton("Add a pair of points", self)
-        self.add_pair.clicked.connect(self.pair_wanted)
+        self.add_pair.clicked.connect(self._add_pair)
 
     @property
     def place(self) -> int:
@@ -108,6 +108,10 @@ class SquareCard(DrawingCard):
         self.place_boxes()
         places = (box.geometry() for box in self.boxes.values())
         self.paint_if_other(job.sheet, job.align.squaring, self._place, found, *places)
+
+    def _add_pair(self) -> None:
+        self.pair_wanted.emit()
+        self.boxes["left"].go_to_first_empty()
 
     def _show_readings(self, pair: PairAssessment) -> None:
         typed = self._job.align.squaring[self._place]

@@ -217,4 +217,3 @@ def _sag_lines(job: Job, show: Preferred) -> str:
     said = [(load, sag_words(job, load, show)) for load in ("static", "rider")]
     lines = [f"{load} sag {words}" for load, words in said if words]
     return f"{', '.join(lines)[:1].upper()}{', '.join(lines)[1:]}." if lines else ""
-

@@ -96,7 +96,14 @@ class StripStage(QWidget):
             self.parts.refresh()
 
     def begin(self) -> None:
-        """Put the keyboard where the work stands."""
+        """Put the keyboard where the work stands; at refitting that is what goes back."""
+        self.refresh()
+        done = self._found.subject is StripSubject.DONE
+        if done and self._found.to_go_back and self._is_refitting:
+            self._view = StripView.PARTS
+        self._begin_view()
+
+    def _begin_view(self) -> None:
         self.refresh()
         match self._view:
             case StripView.AS_FOUND:
@@ -127,7 +134,7 @@ class StripStage(QWidget):
 
     def _open(self, view: StripView) -> None:
         self._view = view
-        self.begin()
+        self._begin_view()
         self._open_job.look_changed.emit()
 
     def _read(self, reads: str) -> None:

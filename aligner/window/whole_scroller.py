@@ -32,7 +32,7 @@ class WholeScroller(QScrollArea):
         inside = self.widget()
         if inside is None:
             return super().minimumSizeHint()
-        least = inside.minimumSizeHint()
+        least = inside.minimumSizeHint().expandedTo(inside.minimumSize())
         bar = self.verticalScrollBar().sizeHint().width()
         high = super().minimumSizeHint().height()
         if self._is_whole:

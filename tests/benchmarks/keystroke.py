@@ -15,17 +15,19 @@ from datetime import UTC, datetime
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
+from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QLineEdit
+
 from aligner.assessment import Stage
 from aligner.data_files import demo
 from aligner.drawing.theme import Appearance, theme_for
 from aligner.storage.document_file import load_job
 from aligner.window.main_window import MainWindow
-from PySide6.QtCore import QEvent, QObject, Qt
-from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLineEdit
 
 #: What is typed over and over: each reading is begun, mistyped, put right, and left by Enter.
 _TYPED = ("4", ".", "2", "5", "\b", "1", "\b", "\b", "3", "\r")
+_TYPED_WITH_UNIT = (*"204", "\b", *"5 mm", "\b", "m", "\r")  # as a sheet wants it
 _KEYS = {"\b": Qt.Key.Key_Backspace, "\r": Qt.Key.Key_Return}
 _STAGES = (Stage.ALIGN, Stage.BUILD, Stage.INSPECT, Stage.BIKE)
 
@@ -70,7 +72,10 @@ def milliseconds(application, window, page, keys):
             cell = first_cell(page)
             cell.setFocus(Qt.FocusReason.TabFocusReason)
             settle(application)
-        key = _TYPED[number % len(_TYPED)]
+        typed = _TYPED if type(cell).__name__ == "ReadingCell" else _TYPED_WITH_UNIT
+        key = typed[number % len(typed)]
+        if number % len(typed) == 0:
+            cell.selectAll()  # a reading is typed over the last one
         begun, begun_cpu = time.perf_counter(), time.process_time()
         if key in _KEYS:
             QTest.keyPress(cell, _KEYS[key])

@@ -118,6 +118,7 @@ def test_not_shown_nothing_is_worked_out(qtbot, job):
 
 def test_the_arrow_keys_scroll_what_does_not_fit(qtbot, job):
     card = shown(qtbot, job, size=(480, 300))
+    QApplication.processEvents()
     card.begin()
     stop = card.stops()[0]
     assert stop.accessibleName() == "Attempts"

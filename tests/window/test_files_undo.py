@@ -5,6 +5,9 @@ from PySide6.QtCore import Qt
 
 from aligner.assessment import Stage
 
+CONTROL = Qt.KeyboardModifier.ControlModifier
+SHIFT = Qt.KeyboardModifier.ShiftModifier
+
 
 @pytest.fixture
 def active(qtbot, window):
@@ -71,7 +74,7 @@ def test_ctrl_z_goes_back_to_the_beginning_and_ctrl_y_to_the_end(qtbot, active):
 
     active.stages.setFocus()
     for _ in range(300):
-        qtbot.keyClick(active, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+        qtbot.keyClick(active, Qt.Key.Key_Z, CONTROL)
     assert active.open_job.job == first
     assert not active.open_job.has_unsaved_edits
 
@@ -91,3 +94,30 @@ def test_undoing_a_saved_step_is_an_edit_to_be_saved(active, tmp_path):
     active.open_job.edits.undo()
 
     assert active.open_job.has_unsaved_edits
+
+
+def test_the_undo_key_undoes_the_last_step_from_the_next_box(qtbot, active):
+    before = active.open_job.job
+    retype(qtbot, cell_of(active), "6.5")
+    qtbot.keyClick(cell_of(active), Qt.Key.Key_Return)
+    following = active.focusWidget()
+    assert following is not cell_of(active)
+
+    qtbot.keyClick(following, Qt.Key.Key_Z, CONTROL)
+    assert active.open_job.job == before
+
+    qtbot.keyClick(active.focusWidget(), Qt.Key.Key_Z, CONTROL | SHIFT)
+    assert active.open_job.job.align.protrusion.left[0].text == "6.5 mm"
+
+
+def test_the_undo_key_takes_back_what_is_being_typed_first(qtbot, active):
+    retype(qtbot, cell_of(active), "6.5")
+    qtbot.keyClick(cell_of(active), Qt.Key.Key_Return)
+    following = active.focusWidget()
+    shown = following.text()
+    qtbot.keyClicks(following, "9")
+
+    qtbot.keyClick(following, Qt.Key.Key_Z, CONTROL)
+
+    assert following.text() == shown
+    assert active.open_job.job.align.protrusion.left[0].text == "6.5 mm"

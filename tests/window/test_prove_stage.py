@@ -12,6 +12,7 @@ from aligner.drawing.theme import Theme
 from aligner.errors import AlignerError
 from aligner.job import Check, Job, Prove
 from aligner.job.edits_prove import with_check, with_check_note, with_sign_off
+from aligner.job.edits_tighten import with_untick
 from aligner.job.final_checks import checks_of, final_checks, open_checks
 from aligner.sheet import Fastener, Sheet, Side
 from aligner.sheet.quantities import Torque
@@ -191,6 +192,30 @@ def test_a_sign_off_says_when_it_no_longer_holds(qtbot, stage, open_job):
     _start(stage, open_job, with_sign_off(_with_checks_done(_job()), "A. Person", _DAY))
     assert "no longer holds" in stage.sign_off_card.refusal.text()
     assert stage.sign_off_card.refusal.isVisible()
+
+
+def test_the_first_sentence_says_that_a_sign_off_no_longer_holds(qtbot, stage, open_job):
+    job = with_sign_off(_with_checks_done(_with_list_ticked(_job())), "An Owner", _DAY)
+    _start(stage, open_job, job)
+    assert stage.sentence()[0] == "Signed off."
+    slackened = job.log[-1].step
+    open_job.edit("untick", lambda job: with_untick(job, slackened, _AT, "found slack"))
+    sentence, detail = stage.sentence()
+    assert sentence == "The sign-off does not hold any more."
+    assert "steps)" in detail
+
+
+def test_sign_off_is_refused_while_a_hold_point_stands_on_missing_readings(qtbot, stage, open_job):
+    job = _with_checks_done(_with_list_ticked(_job()))
+    log = tuple(
+        entry.with_changes(reason="") if entry.step.startswith("hold/") else entry
+        for entry in job.log
+    )
+    _start(stage, open_job, job.with_changes(log=log))
+    qtbot.keyClicks(stage.sign_off_card.name, "An Owner")
+    qtbot.keyClick(stage.sign_off_card.name, Qt.Key.Key_Return)
+    assert open_job.job.prove.sign_off is None
+    assert "its readings are missing" in stage.sign_off_card.refusal.text()
 
 
 def test_the_next_check_is_named_once_the_list_is_ticked(qtbot, stage, open_job):
