@@ -181,7 +181,8 @@ def open_since_signed(job: Job, tightening: TighteningAssessment) -> str:
 def where_to_begin(job: Job, stages: tuple[StageStanding, ...]) -> Stage:
     """The stage to open a job at: the furthest one begun, or else the first to do.
 
-    A job whose readings were begun before it was stripped is opened at its readings.
+    A job whose readings were begun before it was stripped is opened at its readings. What of
+    the list is done up on the bench, such as the stem nut, belongs to the building up.
     """
     if not job.sheet.fasteners:
         return Stage.BIKE
@@ -193,4 +194,7 @@ def where_to_begin(job: Job, stages: tuple[StageStanding, ...]) -> Stage:
         if standing.state in (StageState.IN_HAND, StageState.DONE)
         and standing.stage is not Stage.BIKE
     ]
+    is_on_the_bench = not any(entry.step.startswith(("act/", "hold/")) for entry in job.log)
+    if Stage.BUILD in begun and Stage.TIGHTEN in begun and is_on_the_bench:
+        begun.remove(Stage.TIGHTEN)
     return begun[-1] if begun else Stage.STRIP

@@ -220,8 +220,7 @@ class HistoryPage(QWidget):
     def _go_to_list(self) -> None:
         if self.model.rows:
             self.table.setFocus(Qt.FocusReason.TabFocusReason)
-            if self.chosen is None:
-                self.table.selectRow(0)
+            self.table.selectRow(max(0, self.table.currentIndex().row()))
 
     def _chosen(self, _: QModelIndex) -> None:
         row = self.chosen

@@ -1,7 +1,8 @@
 """Where the keyboard is, to put it back there after something else had it.
 
 The trap: a box marks its whole text when it is entered, and the next key would then replace
-what stands in it. So in a line the cursor goes back as well, and what was marked.
+what stands in it. So in a line the cursor goes back as well, and what was marked. A box that
+is left also tidies its text: of "4." half typed it makes "4", and the next key would write "46".
 """
 
 from __future__ import annotations
@@ -16,9 +17,11 @@ class KeyboardPlace:
 
     def __init__(self, widget: QWidget | None) -> None:
         self._widget = widget
+        self._text = ""
         self._cursor = 0
         self._marked = (-1, 0)
         if isinstance(widget, QLineEdit):
+            self._text = widget.text()
             self._cursor = widget.cursorPosition()
             self._marked = (widget.selectionStart(), len(widget.selectedText()))
 
@@ -29,9 +32,17 @@ class KeyboardPlace:
             return
         widget.setFocus(Qt.FocusReason.OtherFocusReason)
         if isinstance(widget, QLineEdit):
+            self._untidy(widget)
             start, length = self._marked
             if start >= 0:
                 widget.setSelection(start, length)
             else:
                 widget.deselect()
                 widget.setCursorPosition(self._cursor)
+
+    def _untidy(self, line: QLineEdit) -> None:
+        """Bring back what was only trimmed off the end of the text."""
+        left = line.text()
+        if left and left != self._text and self._text.startswith(left):
+            line.setText(self._text)
+            line.setModified(True)
