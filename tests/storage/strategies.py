@@ -106,18 +106,27 @@ def _parts(model: type[Part], leave_out: tuple[str, ...] = ()) -> Strategy:
         strategy = _values(hints[name]) if bounded is None else bounded
         if any(getattr(mark, "min_length", 0) for mark in field.metadata):
             strategy = strategy.filter(bool)
+        if field.is_required() and hints[name] is Torque:
+            strategy = strategy.filter(lambda torque: torque.value > 0)  # a mark on a scale
         (needed if field.is_required() else optional)[name] = strategy
     return _consistent(model, st.fixed_dictionaries(needed, optional=optional))
 
 
 @st.composite
 def _consistent(draw: st.DrawFn, model: type[Part], fields: Strategy) -> Part:
-    """A part that its model takes; what contradicts itself (a place named twice) is passed."""
+    """A part that its model takes; of what contradicts itself, something is left out."""
     drawn = draw(fields)
-    try:
-        return model(**drawn)
-    except ValidationError:
-        reject()
+    low, high = drawn.get("low"), drawn.get("high")
+    if low is not None and high is not None and low.value > high.value:
+        drawn["low"], drawn["high"] = high, low
+    while True:
+        try:
+            return model(**drawn)
+        except ValidationError:
+            optional = [name for name in drawn if not model.model_fields[name].is_required()]
+            if not optional:
+                reject()
+            del drawn[optional[-1]]
 
 
 def _bounded(metadata: list[Any]) -> Strategy | None:
