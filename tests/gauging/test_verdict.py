@@ -33,8 +33,9 @@ def test_the_probability_agrees_with_scipy(value, u, nu, tolerance):
     found = judge(value, u, nu, tolerance)
     whole = stats.norm if nu == inf else stats.t(max(1, int(nu * (1 + 1e-9))))
     expected = whole.cdf((tolerance - value) / u) - whole.cdf((-tolerance - value) / u)
-    # scipy itself is only good to 2e-10 next to the middle (few degrees of freedom).
-    assert found.probability_within == pytest.approx(expected, abs=1e-9)
+    # scipy itself loses what is next to the middle: with one degree of freedom its cdf is flat
+    # within some 2e-9 of nought, where the exact slope is 1/pi.
+    assert found.probability_within == pytest.approx(expected, abs=5e-9)
     assert 0 <= found.probability_within <= 1
 
 
