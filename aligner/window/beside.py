@@ -13,11 +13,11 @@ from PySide6.QtCore import QSettings
 
 from aligner.assessment import Stage
 from aligner.errors import AlignerError
-from aligner.window.filing import Filing
+from aligner.window.files.filing import Filing
 from aligner.window.preferences import Preferences
-from aligner.window.question_bar import QuestionBar
-from aligner.window.refusal_words import sentence
 from aligner.window.stage_page import Setting
+from aligner.window.widgets.question_bar import QuestionBar
+from aligner.window.widgets.refusal_words import sentence
 
 if TYPE_CHECKING:
     from aligner.window.main_window import MainWindow
@@ -62,7 +62,7 @@ class PagesBeside:
 
     def history(self, setting: Setting) -> Any:
         """All the jobs of the folder."""
-        from aligner.window.history_page import HistoryPage
+        from aligner.window.history.page import HistoryPage
 
         def make() -> Any:
             page = HistoryPage(setting.theme, self._folder())
@@ -93,7 +93,7 @@ class PagesBeside:
 
     def bench(self, setting: Setting, stage: Stage) -> Any:
         """A stage in very large type."""
-        from aligner.window.bench_view import BenchView
+        from aligner.window.bench.view import BenchView
 
         def make() -> Any:
             page = BenchView(setting.open_job, setting.theme, setting.show, setting.now)

@@ -32,24 +32,24 @@ from aligner.drawing.theme import EDGE, HEIGHT, WIDTH, Theme, theme_for
 from aligner.job import Job
 from aligner.job.stamps import now_here
 from aligner.units.preferred import Preferred
-from aligner.window.autosave import Autosave
-from aligner.window.background import Background
 from aligner.window.beside import PagesBeside
-from aligner.window.document_watch import DocumentWatch
-from aligner.window.file_menu import FileMenu
-from aligner.window.filing import Filing
-from aligner.window.labels import Caution, label
+from aligner.window.files.autosave import Autosave
+from aligner.window.files.background import Background
+from aligner.window.files.document_watch import DocumentWatch
+from aligner.window.files.file_menu import FileMenu
+from aligner.window.files.filing import Filing
+from aligner.window.files.printing import Printing
+from aligner.window.files.recent import RecentFiles
 from aligner.window.menus import fill_menus
 from aligner.window.open_job import OpenJob
 from aligner.window.page_stack import PageStack
 from aligner.window.preferences import Preferences, keep_preferences
-from aligner.window.printing import Printing
-from aligner.window.question_bar import QuestionBar
-from aligner.window.recent import RecentFiles
 from aligner.window.stage_list import StageList
 from aligner.window.stage_page import Setting, make_page
-from aligner.window.style_sheet import style_sheet
 from aligner.window.undo_keys import UndoKeys
+from aligner.window.widgets.labels import Caution, label
+from aligner.window.widgets.question_bar import QuestionBar
+from aligner.window.widgets.style_sheet import style_sheet
 
 #: Width, at 100 % text, below which the stage list shows its marks alone.
 _FOLDED_BELOW = 1100
@@ -144,7 +144,7 @@ class MainWindow(QMainWindow):
             once = Qt.ConnectionType.SingleShotConnection
             self.question.answered.connect(self.offer_recovery, once)
         elif self._recovery is not None and self._autosave is not None:
-            from aligner.window.recovery_offer import RecoveryOffer  # late: once painted
+            from aligner.window.files.recovery_offer import RecoveryOffer  # late: once painted
 
             RecoveryOffer(self.filing, self._autosave, self.question).offer(self._recovery)
 

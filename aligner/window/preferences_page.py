@@ -9,9 +9,9 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFormLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import ROOM
-from aligner.window.labels import Card, label, main_button
 from aligner.window.preferences import CHOICES, Preferences
-from aligner.window.spoken_choice import SpokenChoice
+from aligner.window.widgets.labels import Card, label, main_button
+from aligner.window.widgets.spoken_choice import SpokenChoice
 
 _NAMES = {
     "appearance": "Look",

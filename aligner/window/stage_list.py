@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QAbstractButton, QSizePolicy, QVBoxLayout, QWidget
 
 from aligner.assessment import Stage, StageStanding, StageState
 from aligner.drawing.theme import Theme, TypeSize
-from aligner.window.labels import label
+from aligner.window.widgets.labels import label
 
 
 class StageRow(QAbstractButton):

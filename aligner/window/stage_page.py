@@ -56,19 +56,19 @@ def make_page(stage: Stage, setting: Setting) -> QWidget:
     """The page of a stage; each is imported only when it is first shown."""
     match stage:
         case Stage.BIKE:
-            from aligner.window.bike_stage import BikeStage
+            from aligner.window.bike.stage import BikeStage
 
             bike = BikeStage(setting.open_job, setting.theme, setting.show, setting.now)
             bike.finished.connect(lambda: setting.go_to(Stage.STRIP))
             return bike
         case Stage.STRIP:
-            from aligner.window.strip_stage import StripStage
+            from aligner.window.strip.stage import StripStage
 
             strip = StripStage(setting.open_job, setting.theme, setting.show, setting.now)
             strip.finished.connect(lambda: setting.go_to(Stage.INSPECT))
             return strip
         case Stage.INSPECT:
-            from aligner.window.inspect_stage import InspectStage
+            from aligner.window.inspect.stage import InspectStage
 
             inspect = InspectStage(
                 setting.open_job, setting.theme, setting.show, setting.now, setting.save
@@ -76,19 +76,19 @@ def make_page(stage: Stage, setting: Setting) -> QWidget:
             inspect.finished.connect(lambda: setting.go_to(Stage.BUILD))
             return inspect
         case Stage.BUILD:
-            from aligner.window.build_stage import BuildStage
+            from aligner.window.build.stage import BuildStage
 
             build = BuildStage(setting.open_job, setting.theme, setting.show, setting.now)
             build.finished.connect(lambda: setting.go_to(Stage.ALIGN))
             return build
         case Stage.ALIGN:
-            from aligner.window.align_stage import AlignStage
+            from aligner.window.align.stage import AlignStage
 
             align = AlignStage(setting.open_job, setting.theme, setting.show, setting.now)
             align.finished.connect(lambda: setting.go_to(Stage.TIGHTEN))
             return align
         case Stage.TIGHTEN:
-            from aligner.window.tighten_stage import TightenStage
+            from aligner.window.tighten.stage import TightenStage
 
             tighten = TightenStage(setting.open_job, setting.theme, setting.show, setting.now)
             tighten.finished.connect(lambda: setting.go_to(Stage.PROVE))
@@ -96,6 +96,6 @@ def make_page(stage: Stage, setting: Setting) -> QWidget:
             tighten.sheet_wanted.connect(lambda: setting.go_to(Stage.BIKE))
             return tighten
         case Stage.PROVE:
-            from aligner.window.prove_stage import ProveStage
+            from aligner.window.prove.stage import ProveStage
 
             return ProveStage(setting.open_job, setting.theme, setting.show, now=setting.now)

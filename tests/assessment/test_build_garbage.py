@@ -28,7 +28,7 @@ from aligner.sheet.quantities import (
     Volume,
 )
 from aligner.units.preferred import Preferred
-from aligner.window.build_results import (
+from aligner.window.build.results import (
     bearing_words,
     difference_words,
     force_words,
@@ -37,7 +37,7 @@ from aligner.window.build_results import (
     sag_words,
     volume_words,
 )
-from aligner.window.build_words import sentence_words
+from aligner.window.build.words import sentence_words
 from tests.assessment.build_jobs import RULE
 
 #: Nothing, hair's breadths, lengths of a fork, and slips of the keyboard.

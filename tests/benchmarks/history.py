@@ -15,7 +15,7 @@ from pathlib import Path
 
 from aligner.data_files import demo
 from aligner.storage.history import jobs_in
-from aligner.window.history_model import HistoryModel
+from aligner.window.history.model import HistoryModel
 
 
 def generated_jobs(folder, count, seed=1):

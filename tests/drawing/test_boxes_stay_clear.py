@@ -13,9 +13,9 @@ from aligner.data_files import demo
 from aligner.drawing.theme import Appearance, scale_to_fit, theme_for
 from aligner.storage.document_file import load_job
 from aligner.units.preferred import Preferred
-from aligner.window.height_card import HeightCard
-from aligner.window.square_card import SquareCard
-from aligner.window.style_sheet import style_sheet
+from aligner.window.align.height_card import HeightCard
+from aligner.window.align.square_card import SquareCard
+from aligner.window.widgets.style_sheet import style_sheet
 
 
 def shown(qtbot, kind, name, size, theme):

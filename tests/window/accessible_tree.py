@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from aligner.window.reading_box import ReadingBox
+from aligner.window.widgets.reading_box import ReadingBox
 
 Role, Text = QAccessible.Role, QAccessible.Text
 

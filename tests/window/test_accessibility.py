@@ -28,14 +28,14 @@ from aligner.drawing.theme import Appearance, theme_for
 from aligner.job import Job
 from aligner.storage.document_file import load_job
 from aligner.units.preferred import Preferred
-from aligner.window.align_views import View
-from aligner.window.bench_view import BenchView
-from aligner.window.drawing_card import DrawingCard
-from aligner.window.labels import Caution
+from aligner.window.align.views import View
+from aligner.window.bench.view import BenchView
 from aligner.window.main_window import MainWindow
 from aligner.window.open_job import OpenJob
-from aligner.window.spoken_choice import SpokenChoice
-from aligner.window.style_sheet import style_sheet
+from aligner.window.widgets.drawing_card import DrawingCard
+from aligner.window.widgets.labels import Caution
+from aligner.window.widgets.spoken_choice import SpokenChoice
+from aligner.window.widgets.style_sheet import style_sheet
 from tests.window.accessible_tree import (
     Text,
     card_of,

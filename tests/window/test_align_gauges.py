@@ -7,7 +7,7 @@ from aligner.assessment import Stage
 from aligner.job import Job
 from aligner.job.known_gauges import known_gauges
 from aligner.storage.document_file import load_job
-from aligner.window.align_views import View
+from aligner.window.align.views import View
 
 
 @pytest.fixture

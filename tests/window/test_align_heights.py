@@ -7,7 +7,7 @@ from aligner.assessment import Stage
 from aligner.geometry import Policy
 from aligner.job import AsFound, Job
 from aligner.sheet.quantities import SignedLength
-from aligner.window.align_views import View
+from aligner.window.align.views import View
 
 
 @pytest.fixture

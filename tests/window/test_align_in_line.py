@@ -10,7 +10,7 @@ from aligner.job import BarReadings, Job, PlateReadings, SpreadReadings
 from aligner.sheet.quantities import Angle, Length
 from aligner.storage.document_file import load_job
 from aligner.units.preferred import Preferred
-from aligner.window.align_words import METHODS
+from aligner.window.align.words import METHODS
 
 
 @pytest.fixture

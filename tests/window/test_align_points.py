@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt
 from aligner.assessment import Stage
 from aligner.job import Job
 from aligner.storage.document_file import load_job
-from aligner.window.align_views import View
+from aligner.window.align.views import View
 
 
 @pytest.fixture

@@ -13,7 +13,7 @@ from aligner.job import Attempt, Job
 from aligner.sheet.quantities import SignedLength
 from aligner.storage.document_file import load_job
 from aligner.units.preferred import Preferred
-from aligner.window.attempts_card import AttemptsCard
+from aligner.window.align.attempts_card import AttemptsCard
 
 AT = datetime(2026, 5, 1, 9, 0, tzinfo=UTC)
 

@@ -11,9 +11,9 @@ from aligner.job import Job
 from aligner.job.edits_align import with_attempt_closed
 from aligner.storage.document_file import load_job
 from aligner.units.preferred import Preferred
-from aligner.window.bench_view import BenchView
+from aligner.window.bench.view import BenchView
 from aligner.window.open_job import OpenJob
-from aligner.window.style_sheet import style_sheet
+from aligner.window.widgets.style_sheet import style_sheet
 from tests.window.conftest import Clock
 from tests.window.tighten_jobs import START, at_joint, at_kind, demo_job, ticked_until, true_job
 

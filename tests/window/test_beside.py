@@ -8,7 +8,7 @@ from aligner.assessment import Stage
 from aligner.drawing.theme import Appearance, theme_for
 from aligner.job import Job
 from aligner.storage.document_file import load_job, save_job
-from aligner.window.history_page import HistoryPage
+from aligner.window.history.page import HistoryPage
 from aligner.window.main_window import MainWindow
 from aligner.window.manual_page import manual_pages
 from aligner.window.preferences import Preferences, keep_preferences, preferences_in

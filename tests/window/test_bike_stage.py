@@ -13,9 +13,9 @@ from aligner.sheet import ForkKind
 from aligner.sheet.patterns import composed
 from aligner.sheet.quantities import Length
 from aligner.storage.document_file import load_job, load_sheet, save_sheet
-from aligner.window.bike_stage import BikeStage
-from aligner.window.sheet_boxes import SheetLine
-from aligner.window.sheet_choices import ChoiceBox
+from aligner.window.bike.boxes import SheetLine
+from aligner.window.bike.choices import ChoiceBox
+from aligner.window.bike.stage import BikeStage
 from tests.window.sheet_typing import focused, type_into
 
 

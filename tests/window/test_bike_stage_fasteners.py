@@ -6,7 +6,7 @@ from PySide6.QtTest import QTest
 
 from aligner.assessment import Stage
 from aligner.sheet import OrderRule, Side
-from aligner.window.bike_stage import BikeStage
+from aligner.window.bike.stage import BikeStage
 from tests.window.sheet_typing import focused, type_into
 
 

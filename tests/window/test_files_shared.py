@@ -20,7 +20,7 @@ from aligner.storage.document_file import load_job, save_job
 from aligner.storage.files import previous_path
 from aligner.storage.lock import holder, lock_path
 from aligner.storage.photographs import keep_photograph, photograph_path
-from aligner.window import job_dialogs
+from aligner.window.files import job_dialogs
 from aligner.window.main_window import MainWindow
 from tests.storage.test_files import CountedCalls
 from tests.window.conftest import Clock

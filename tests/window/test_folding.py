@@ -7,11 +7,11 @@ import pytest
 from PySide6.QtWidgets import QApplication, QListWidget, QPushButton, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import Theme
-from aligner.window.folding_grid import FoldingGrid
-from aligner.window.folding_row import FoldingRow
-from aligner.window.part_stack import PartStack
-from aligner.window.whole_scroller import WholeScroller
-from aligner.window.wrapping_row import WrappingRow
+from aligner.window.widgets.folding_grid import FoldingGrid
+from aligner.window.widgets.folding_row import FoldingRow
+from aligner.window.widgets.part_stack import PartStack
+from aligner.window.widgets.whole_scroller import WholeScroller
+from aligner.window.widgets.wrapping_row import WrappingRow
 
 
 def box(width, height=40):

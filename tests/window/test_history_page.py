@@ -9,7 +9,7 @@ from aligner.data_files import demo
 from aligner.drawing.theme import Appearance, theme_for
 from aligner.job import LogEntry
 from aligner.storage.document_file import load_job, save_job
-from aligner.window.history_page import HistoryPage
+from aligner.window.history.page import HistoryPage
 from tests.window.conftest import Clock
 
 

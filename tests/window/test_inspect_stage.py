@@ -19,8 +19,8 @@ from aligner.sheet.inspection import LimitOf
 from aligner.sheet.quantities import Length
 from aligner.storage.document_file import load_job
 from aligner.units.preferred import Preferred
-from aligner.window.inspect_list import PARTS
-from aligner.window.inspect_stage import InspectStage
+from aligner.window.inspect.list import PARTS
+from aligner.window.inspect.stage import InspectStage
 from aligner.window.main_window import MainWindow
 from aligner.window.open_job import OpenJob
 

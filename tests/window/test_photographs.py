@@ -8,9 +8,9 @@ from PySide6.QtCore import QSize, QThreadPool
 from PySide6.QtGui import QColor, QImage, QPainter
 
 from aligner.drawing.theme import Theme
-from aligner.window.photograph_picture import picture
-from aligner.window.photograph_strip import Thumbnail
-from aligner.window.photograph_view import PhotographView
+from aligner.window.inspect.photograph_picture import picture
+from aligner.window.inspect.photograph_strip import Thumbnail
+from aligner.window.inspect.photograph_view import PhotographView
 
 
 def _photograph(path, width, height):

@@ -18,7 +18,7 @@ from aligner.job.edits_inspect import with_finding, with_note
 from aligner.job.inspect import Finding
 from aligner.job.inspection_points import places_of
 from aligner.storage.documents import job_from
-from aligner.window import job_dialogs
+from aligner.window.files import job_dialogs
 from aligner.window.main_window import MainWindow
 from tests.report.test_markup import MARKUP, job_full_of_markup
 

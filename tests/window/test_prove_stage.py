@@ -18,7 +18,7 @@ from aligner.sheet import Fastener, Sheet, Side
 from aligner.sheet.quantities import Torque
 from aligner.units.preferred import Preferred
 from aligner.window.open_job import OpenJob
-from aligner.window.prove_stage import ProveStage
+from aligner.window.prove.stage import ProveStage
 
 _DAY = date(2026, 5, 4)
 _AT = datetime(2026, 5, 4, 9, 30, tzinfo=UTC)

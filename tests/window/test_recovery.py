@@ -17,7 +17,7 @@ from aligner.storage import files
 from aligner.storage.document_file import load_job, save_job
 from aligner.storage.process import Worker, this_worker
 from aligner.storage.recovery import found_in, recovery_copies
-from aligner.window.autosave import WAIT_MS
+from aligner.window.files.autosave import WAIT_MS
 from aligner.window.main_window import MainWindow
 from tests.storage.test_files import CountedCalls
 from tests.window.conftest import Clock

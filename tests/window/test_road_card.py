@@ -12,8 +12,8 @@ from aligner.job import Job
 from aligner.sheet.quantities import Length, SignedLength
 from aligner.storage.document_file import load_job
 from aligner.units.preferred import Preferred
-from aligner.window.road_card import RoadCard
-from aligner.window.style_sheet import style_sheet
+from aligner.window.align.road_card import RoadCard
+from aligner.window.widgets.style_sheet import style_sheet
 
 
 @pytest.fixture

@@ -6,7 +6,7 @@ from aligner.sheet import Fastener, OrderRule
 from aligner.sheet.printed_torque import printed_torque
 from aligner.sheet.quantities import Angle, Length
 from aligner.units.preferred import Preferred
-from aligner.window.sheet_words import (
+from aligner.window.bike.words import (
     NO_TORQUE,
     fastener_words,
     range_words,

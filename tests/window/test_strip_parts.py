@@ -7,7 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton
 
 from aligner.assessment import Stage
-from aligner.window.strip_views import StripView
+from aligner.window.strip.views import StripView
 
 _ALT = Qt.KeyboardModifier.AltModifier
 

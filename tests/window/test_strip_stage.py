@@ -11,7 +11,7 @@ from aligner.assessment import Stage
 from aligner.data_files import demo
 from aligner.job import Action, AsFound, ticked_steps
 from aligner.storage.document_file import load_job
-from aligner.window.strip_views import StripView
+from aligner.window.strip.views import StripView
 
 _ALT = Qt.KeyboardModifier.AltModifier
 

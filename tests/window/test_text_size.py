@@ -24,10 +24,10 @@ from aligner.data_files import demo
 from aligner.drawing.theme import Appearance, theme_for
 from aligner.job import Job
 from aligner.storage.document_file import load_job
-from aligner.window.align_views import View
-from aligner.window.labels import MainButton
+from aligner.window.align.views import View
 from aligner.window.main_window import MainWindow
 from aligner.window.preferences import Preferences
+from aligner.window.widgets.labels import MainButton
 
 _HOLDS_ITS_OWN = (QLineEdit, QComboBox, QAbstractScrollArea)
 SIZES = (100, 150, 200)

@@ -7,7 +7,7 @@ from aligner.drawing.theme import Theme
 from aligner.job import Job
 from aligner.units.preferred import Preferred
 from aligner.window.open_job import OpenJob
-from aligner.window.recheck_card import RecheckCard
+from aligner.window.prove.recheck_card import RecheckCard
 from tests.window.conftest import Clock
 from tests.window.tighten_jobs import never, ticked_until, true_job, without_torque
 

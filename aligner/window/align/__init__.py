@@ -1,0 +1,1 @@
+"""The Align stage: readings in, corrections out."""

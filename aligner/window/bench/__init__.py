@@ -1,0 +1,1 @@
+"""The bench view: one thing in very large type."""

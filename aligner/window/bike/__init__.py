@@ -1,0 +1,1 @@
+"""The Bike stage: the sheet, made and edited."""

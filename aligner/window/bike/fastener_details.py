@@ -1,0 +1,154 @@
+"""The opened part of a fastener's row: everything that the manual may say of it besides."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout, QWidget
+
+from aligner.drawing.theme import GAP, ROOM
+from aligner.fastening.joints import joint_kinds
+from aligner.sheet import Pattern, Side, ThreadCondition
+from aligner.window.bike.boxes import HEIGHT, ValueBox
+from aligner.window.bike.choices import ChoiceBox, PressButton
+from aligner.window.bike.fastener_boxes import FastenerBoxes
+from aligner.window.bike.words import NO_TORQUE, torque_understood
+from aligner.window.widgets.folding_grid import FoldingGrid, titled
+from aligner.window.widgets.labels import label
+from aligner.window.widgets.page import wrapping
+from aligner.window.widgets.wrapping_row import WrappingRow
+
+_SIDES: list[tuple[str, object]] = [
+    ("in the middle", None),
+    ("left", Side.LEFT),
+    ("right", Side.RIGHT),
+]
+_CONDITIONS: list[tuple[str, object]] = [
+    ("not given", None),
+    *((each.value, each) for each in ThreadCondition),
+]
+_PATTERNS: list[tuple[str, object]] = [(each.value, each) for each in Pattern]
+#: Boxes of the opened row: the field, its name, what may be typed.
+_BOXES = (
+    ("name", "name", "as the checklist calls it"),
+    ("bolts", "bolts", "1"),
+    ("strength_class", "strength class", "8.8, or aluminium"),
+    ("passes", "passes, shares of the torque", "the usual ones"),
+    ("again_after", "again after, on the road", "100 km"),
+    ("note", "note", "what the manual says beside it"),
+)
+_STEM_NUT = (
+    ("seating", "seating torque", "40 to 50 N·m"),
+    ("seating_source", "seating torque, source", "manual page"),
+    ("back_off", "back off", "45 deg or 1/8 turn"),
+)
+#: In which order the boxes stand, four in a row where there is room.
+_ORDER = (
+    *("name", "kind", "side", "bolts"),
+    *("strength_class", "thread_condition", "passes", "pattern"),
+    *("again_after", "note"),
+    *("seating", "seating_source", "back_off"),
+)
+_COLUMN = 180  # least width of a box, at 100 % text
+
+
+class FastenerDetails(QFrame):
+    """The boxes of a fastener that are not in its row.
+
+    Signals:
+        copy_wanted: a copy on the other side is wanted.
+        removed: it is to go.
+        went_on: Enter was pressed in the last box that is asked for.
+    """
+
+    copy_wanted = Signal()
+    removed = Signal()
+    went_on = Signal()
+
+    def __init__(self, fastener: FastenerBoxes) -> None:
+        super().__init__()
+        self._of = fastener
+        theme = fastener.theme
+        kinds: list[tuple[str, object]] = [
+            (kind.title, kind.kind) for kind in joint_kinds().values()
+        ]
+        fastener.add_choice("kind", "kind", kinds)
+        fastener.add_choice("side", "side", _SIDES)
+        fastener.add_choice("thread_condition", "thread, when the torque holds", _CONDITIONS)
+        fastener.add_choice("pattern", "in which turn", _PATTERNS)
+        for field, name, example in (*_BOXES, *_STEM_NUT):
+            fastener.add_box(field, name, example)
+        self._names: dict[str, QLabel] = {}
+        self._refusal = wrapping("", "small", tone="attention")
+        self._refusal.hide()
+        fastener.refused.connect(self._refuse)
+        grid = FoldingGrid(theme, 4, least=_COLUMN)
+        walked = self._place_boxes(grid)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(theme.px(ROOM), 0, 0, theme.px(GAP))
+        column.setSpacing(4)
+        column.addWidget(grid)
+        column.addWidget(self._refusal)
+        column.addLayout(self._buttons())
+        for box, following in pairwise(walked):
+            box.went_on.connect(lambda following=following: self._go_on(following))
+        walked[-1].went_on.connect(self.went_on)
+        lines = [box.line if isinstance(box, ValueBox) else box for box in walked]
+        self.stops: list[QWidget] = [*lines, self.copy_button, self.remove_button]
+
+    def show_fastener(self) -> None:
+        """Show the fastener as the sheet has it."""
+        fastener, of = self._of.fastener, self._of
+        for field, _, _ in _BOXES:
+            of.show_text(field)
+        for field, _, _ in _STEM_NUT:
+            is_asked = fastener.kind == "stem_nut" or of.boxes[field].is_being_typed
+            of.boxes[field].setVisible(is_asked)
+            self._names[field].setVisible(is_asked)
+        doubt = of.doubts().get("seating", "")
+        of.show_text("seating", *torque_understood(fastener.seating, doubt, of.show))
+        of.show_text("seating_source")
+        back_off = fastener.back_off
+        words = f"{back_off.value:g}°" if back_off else NO_TORQUE
+        of.show_text("back_off", words, "" if back_off else "attention")
+        for field, choice in of.choices.items():
+            choice.show_answer(getattr(fastener, field))
+        for field, name in self._names.items():
+            box = of.boxes[field].line if field in of.boxes else of.choices[field]
+            box.setAccessibleName(f"{fastener.name}, {name.text()}")
+        self.copy_button.setAccessibleName(f"{fastener.name}, copy to the other side")
+        self.remove_button.setAccessibleName(f"{fastener.name}, remove this fastener")
+        self.copy_button.setVisible(fastener.side is not None)
+
+    def _go_on(self, following: ValueBox | ChoiceBox) -> None:
+        if following.isHidden():  # asked of a stem nut alone
+            self.went_on.emit()
+        else:
+            following.setFocus(Qt.FocusReason.TabFocusReason)
+
+    def _place_boxes(self, grid: FoldingGrid) -> list[ValueBox | ChoiceBox]:
+        names = {field: name for field, name, _ in (*_BOXES, *_STEM_NUT)}
+        walked: list[ValueBox | ChoiceBox] = []
+        for field in _ORDER:
+            box = self._of.boxes.get(field) or self._of.choices[field]
+            name = label(names.get(field) or box.accessibleName(), "small")
+            grid.add(titled(name, box), 3 if field == "note" else 1)
+            self._names[field] = name
+            walked.append(box)
+        return walked
+
+    def _buttons(self) -> WrappingRow:
+        line = WrappingRow()
+        self.copy_button = PressButton("Copy to the other side")
+        self.remove_button = PressButton("Remove this fastener")
+        self.copy_button.clicked.connect(self.copy_wanted)
+        self.remove_button.clicked.connect(self.removed)
+        for button in (self.copy_button, self.remove_button):
+            button.setMinimumHeight(self._of.theme.px(HEIGHT))
+            line.add(button)
+        return line
+
+    def _refuse(self, why: str) -> None:
+        self._refusal.setText(why)
+        self._refusal.setVisible(bool(why))

@@ -1,0 +1,210 @@
+"""The fasteners of a sheet in a list: each row edited in place, more added below.
+
+The trap: a row that is rebuilt while something stands in its box that cannot be read. Rows
+stay with their fastener when others come, go or change places.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import datetime
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+
+from aligner.drawing.theme import GAP, Theme
+from aligner.errors import AlignerError
+from aligner.fastening.joints import joint_kinds
+from aligner.job import Job
+from aligner.job.edits_sheet import (
+    with_fastener_on_other_side,
+    with_new_fastener,
+    without_fastener,
+)
+from aligner.sheet import Fastener, Sheet
+from aligner.units.preferred import Preferred
+from aligner.window.bike.boxes import HEIGHT
+from aligner.window.bike.choices import ChoiceBox, PressButton
+from aligner.window.bike.fastener_reads import default_name, sides_of
+from aligner.window.bike.fastener_row import WIDTHS, FastenerRow
+from aligner.window.open_job import OpenJob
+from aligner.window.widgets.labels import Card, label
+from aligner.window.widgets.page import wrapping
+
+
+class FastenersCard(Card):
+    """Every fastener in a row, and a line to add one.
+
+    Signals:
+        went_on: Enter was pressed in the last row.
+        said: something to be known, in a sentence.
+        laid_out: rows have come, gone or opened.
+    """
+
+    went_on = Signal()
+    said = Signal(str)
+    laid_out = Signal()
+
+    def __init__(
+        self, open_job: OpenJob, theme: Theme, show: Preferred, now: Callable[[], datetime]
+    ) -> None:
+        super().__init__("Fasteners")
+        self._open_job = open_job
+        self._theme = theme
+        self._show = show
+        self._now = now
+        self.rows: dict[str, FastenerRow] = {}
+        self._none = wrapping("missing: no fasteners on the sheet", tone="attention")
+        self._rows = QVBoxLayout()
+        self._rows.setSpacing(GAP)
+        self.column.addLayout(self._headings())
+        self.column.addWidget(self._none)
+        self.column.addLayout(self._rows)
+        self.column.addLayout(self._adding())
+
+    def show_sheet(self, sheet: Sheet) -> None:
+        """Show the fasteners as they are."""
+        names = [fastener.name for fastener in sheet.fasteners]
+        if names != list(self.rows):
+            self._lay_out(names)
+        for place, row in enumerate(self.rows.values()):
+            row.show_fastener(sheet, place)
+        self._none.setVisible(not names)
+
+    def end_typing(self) -> None:
+        """From here on every row shows what the sheet holds."""
+        for row in self.rows.values():
+            row.end_typing()
+
+    def stops(self) -> list[QWidget]:
+        """Where Tab stops, in order."""
+        inside = [stop for row in self.rows.values() for stop in row.stops()]
+        return [*inside, self.new_kind, self.new_side, self.add_button]
+
+    def go_to_first(self) -> None:
+        """Put the keyboard in the first torque."""
+        if self.rows:
+            self._go_to(next(iter(self.rows.values())), "torque")
+
+    def _headings(self) -> QGridLayout:
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(GAP)
+        for column, (heading, width) in enumerate(
+            zip(("", "torque as the manual prints it", "source", "thread"), WIDTHS, strict=True)
+        ):
+            grid.setColumnStretch(column, width)
+            made = wrapping(heading, "small")
+            grid.addWidget(made, 0, column)
+        return grid
+
+    def _adding(self) -> QHBoxLayout:
+        kinds: list[tuple[str, object]] = [
+            (kind.title, kind.kind) for kind in joint_kinds().values()
+        ]
+        self.new_kind = ChoiceBox(self._theme, "Kind of the new fastener", kinds)
+        self.new_side = ChoiceBox(self._theme, "Side of the new fastener")
+        self.add_button = PressButton("Add a fastener")
+        self.add_button.setMinimumHeight(self._theme.px(HEIGHT))
+        self.new_kind.setCurrentIndex(0)
+        self.new_kind.currentIndexChanged.connect(lambda _: self._offer_sides())
+        self._offer_sides()
+        self.new_kind.went_on.connect(lambda: self.new_side.setFocus())
+        self.new_side.went_on.connect(lambda: self.add_button.setFocus())
+        self.add_button.clicked.connect(self._add)
+        line = QHBoxLayout()
+        line.setSpacing(GAP)
+        line.addWidget(label("One more:", "quiet"))
+        line.addWidget(self.new_kind, 3)
+        line.addWidget(self.new_side, 2)
+        line.addWidget(self.add_button)
+        line.addStretch(2)
+        return line
+
+    def _offer_sides(self) -> None:
+        self.new_side.offer(sides_of(str(self.new_kind.answer)))
+        if self.new_side.currentIndex() < 0:
+            self.new_side.setCurrentIndex(0)
+
+    def _lay_out(self, names: list[str]) -> None:
+        renamed = self._renamed(names)
+        if renamed is not None:
+            self.rows = dict(zip(names, self.rows.values(), strict=True))
+            return
+        for gone in [name for name in self.rows if name not in names]:
+            row = self.rows.pop(gone)
+            self._rows.removeWidget(row)
+            row.hide()
+            row.deleteLater()
+        self.rows = {name: self.rows.get(name) or self._new_row() for name in names}
+        for place, row in enumerate(self.rows.values()):
+            if self._rows.indexOf(row) != place:
+                self._rows.insertWidget(place, row)
+        self.laid_out.emit()
+
+    def _renamed(self, names: list[str]) -> str | None:
+        """The new name of the one fastener that only has another name now."""
+        before = list(self.rows)
+        if len(before) != len(names):
+            return None
+        apart = [now for old, now in zip(before, names, strict=True) if old != now]
+        return apart[0] if len(apart) == 1 and apart[0] not in self.rows else None
+
+    def _new_row(self) -> FastenerRow:
+        row = FastenerRow(self._open_job, self._theme, self._show, self._now)
+        row.went_on.connect(lambda field, row=row: self._go_on(row, field))
+        row.opened.connect(self.laid_out)
+        row.copy_wanted.connect(lambda row=row: self._copy(row))
+        row.removed.connect(lambda row=row: self._remove(row))
+        return row
+
+    def _go_on(self, row: FastenerRow, field: str) -> None:
+        rows = list(self.rows.values())
+        following = rows.index(row) + 1
+        if following < len(rows):
+            self._go_to(rows[following], field)
+        else:
+            self.went_on.emit()
+
+    def _go_to(self, row: FastenerRow, field: str) -> None:
+        row.box_at(field).setFocus(Qt.FocusReason.TabFocusReason)
+
+    def _add(self) -> None:
+        kind, sides = str(self.new_kind.answer), self.new_side.answer
+        before = set(self.rows)
+
+        def added(job: Job) -> Job:
+            for side in sides if isinstance(sides, tuple) else (None,):
+                made = Fastener(name=default_name(kind, side), kind=kind, side=side)
+                job = with_new_fastener(job, made)
+            return job
+
+        self._open_job.edit(f"add {joint_kinds()[kind].title}", added)
+        new = [row for name, row in self.rows.items() if name not in before]
+        if new:
+            self._go_to(new[0], "torque")
+
+    def _copy(self, row: FastenerRow) -> None:
+        before = set(self.rows)
+        try:
+            self._open_job.edit(
+                "copy to the other side", lambda job: with_fastener_on_other_side(job, row.place)
+            )
+        except AlignerError as error:
+            self.said.emit(f"Nothing was copied. {str(error)[:1].upper()}{str(error)[1:]}.")
+            return
+        for name, made in self.rows.items():
+            if name not in before:
+                self._go_to(made, "torque")
+
+    def _remove(self, row: FastenerRow) -> None:
+        sheet = self._open_job.job.sheet
+        gone = sheet.fasteners[row.place].name
+        self._open_job.edit(
+            f"remove {gone}", lambda job: without_fastener(job, row.place, self._now())
+        )
+        rules = len(sheet.rules) - len(self._open_job.job.sheet.rules)
+        also = "" if not rules else f", and {rules} of the maker's rules with it"
+        rows = list(self.rows.values())
+        after = rows[min(row.place, len(rows) - 1)].open_button if rows else self.new_kind
+        after.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.said.emit(f"Removed: {gone}{also}. Undo brings it back.")

@@ -1,0 +1,89 @@
+"""What is missing on the sheet: counted, listed, and each a button that leads to its box."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
+
+from aligner.assessment.missing import MissingValue, missing_values, not_given
+from aligner.drawing.theme import GAP, Theme
+from aligner.sheet import Sheet
+from aligner.window.bike.boxes import HEIGHT
+from aligner.window.bike.choices import PressButton
+from aligner.window.widgets.labels import Card
+from aligner.window.widgets.page import wrapping
+
+_IN_A_ROW = 4
+_SHOWN = 8
+
+
+class MissingCard(Card):
+    """The list of what is missing; hidden when nothing is.
+
+    Signals:
+        wanted: the path of a value that is to be filled in.
+        laid_out: other values are listed.
+    """
+
+    wanted = Signal(str)
+    laid_out = Signal()
+
+    def __init__(self, theme: Theme) -> None:
+        super().__init__()
+        self._theme = theme
+        self._shown: tuple[tuple[MissingValue, ...], tuple[MissingValue, ...]] = ((), ())
+        self._is_whole = False
+        self.links: list[QPushButton] = []
+        self._title = wrapping("", "strong")
+        self._grid = QGridLayout()
+        self._grid.setSpacing(GAP)
+        for column in range(_IN_A_ROW):
+            self._grid.setColumnStretch(column, 1)
+        self.more = PressButton("")
+        self.more.clicked.connect(self._show_more)
+        self.column.addWidget(self._title)
+        self.column.addLayout(self._grid)
+        self.column.addWidget(self.more, 0, Qt.AlignmentFlag.AlignLeft)
+
+    def show_sheet(self, sheet: Sheet) -> None:
+        """List what the sheet lacks."""
+        missing, absent = missing_values(sheet), not_given(sheet)
+        if (missing, absent) != self._shown:
+            self._shown = (missing, absent)
+            self._lay_out()
+        self.setVisible(bool(missing or absent))
+
+    def _lay_out(self) -> None:
+        for link in self.links:
+            self._grid.removeWidget(link)
+            link.hide()
+            link.deleteLater()
+        missing, absent = self._shown
+        everything = (*missing, *absent)
+        self._title.setText(f"{_count_words(len(missing), len(absent))}: each leads to its box")
+        self.links = []
+        for at, value in enumerate(everything if self._is_whole else everything[:_SHOWN]):
+            link = PressButton(value.name)
+            link.setAccessibleName(f"Missing: {value.name}. Go to its box")
+            link.setMinimumHeight(self._theme.px(HEIGHT))
+            link.clicked.connect(lambda _=False, path=value.path: self.wanted.emit(path))
+            self._grid.addWidget(link, at // _IN_A_ROW, at % _IN_A_ROW)
+            self.links.append(link)
+        self.more.setVisible(len(everything) > _SHOWN)
+        self.more.setText("Show fewer" if self._is_whole else f"Show all {len(everything)}")
+        self.laid_out.emit()
+
+    def stops(self) -> list[QWidget]:
+        """Where Tab stops, in order."""
+        return [*self.links, self.more]
+
+    def _show_more(self) -> None:
+        self._is_whole = not self._is_whole
+        self._lay_out()
+
+
+def _count_words(missing: int, absent: int) -> str:
+    dimensions = "1 dimension" if absent == 1 else f"{absent} dimensions"
+    if not missing:
+        return f"{dimensions} not given"
+    return f"{missing} missing, {dimensions} not given" if absent else f"{missing} missing"

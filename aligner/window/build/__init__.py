@@ -1,0 +1,1 @@
+"""The Build stage: oil, springs, head bearing."""

@@ -1,0 +1,112 @@
+"""Each entry of the Build stage's cards led to the one door through which a job is edited.
+
+What is being typed is a draft, what is left is one undoable step with a name of its own.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import datetime
+from typing import Any
+
+from aligner.job import Job
+from aligner.job.edits_build import (
+    with_adjustment,
+    with_another_adjustment,
+    with_bearing,
+    with_blend,
+    with_build,
+    with_gap_gauge,
+    with_leg_oil,
+    with_legs_value,
+    with_sag_gauge,
+    with_sag_lengths,
+    without_adjustment,
+)
+from aligner.window.build.bearing_card import BearingCard
+from aligner.window.build.blend_card import BlendCard
+from aligner.window.build.fill_card import FillCard
+from aligner.window.build.oil_card import OilCard
+from aligner.window.build.sag_card import SagCard
+from aligner.window.build.sheet_card import SheetCard
+from aligner.window.open_job import OpenJob
+
+
+def connect_oil(door: OpenJob, oil: OilCard, fill: FillCard, blend: BlendCard) -> None:
+    """Air gaps, what was poured in, and the blend."""
+    oil.typed.connect(
+        lambda side, found: door.draft(lambda job: with_leg_oil(job, side, gap=found))
+    )
+    oil.kept.connect(
+        lambda side, found: door.edit(
+            f"air gap of the {side} leg", lambda job: with_leg_oil(job, side, gap=found)
+        )
+    )
+    fill.volume_typed.connect(
+        lambda side, found: door.draft(lambda job: with_leg_oil(job, side, volume=found))
+    )
+    fill.volume_kept.connect(
+        lambda side, found: door.edit(
+            f"oil of the {side} leg", lambda job: with_leg_oil(job, side, volume=found)
+        )
+    )
+    fill.oil_typed.connect(lambda text: door.draft(lambda job: with_build(job, oil=text)))
+    fill.oil_kept.connect(
+        lambda text: door.edit("name of the oil", lambda job: with_build(job, oil=text))
+    )
+    fill.gauge_chosen.connect(
+        lambda name: door.edit("gauge", lambda job: with_gap_gauge(job, name))
+    )
+    _connect_fields(door, blend, "blend of oils", with_blend)
+
+
+def connect_bearing(door: OpenJob, bearing: BearingCard, now: Callable[[], datetime]) -> None:
+    """The head bearing's check and its later adjustments."""
+    _connect_fields(door, bearing, "head bearing", with_bearing)
+    made, name = bearing.adjustments, "adjustment of the bearing"
+    made.typed.connect(
+        lambda place, field, text: door.draft(
+            lambda job: with_adjustment(job, place, **{field: text})
+        )
+    )
+    made.kept.connect(
+        lambda place, field, text: door.edit(
+            name, lambda job: with_adjustment(job, place, **{field: text})
+        )
+    )
+    made.wanted.connect(
+        lambda: door.edit(name, lambda job: with_another_adjustment(job, now().date()))
+    )
+    made.unwanted.connect(
+        lambda place: door.edit(
+            "take out an adjustment", lambda job: without_adjustment(job, place)
+        )
+    )
+
+
+def connect_sag_and_sheet(door: OpenJob, sag: SagCard, sheet: SheetCard) -> None:
+    """The sag's lengths, and what the manual says."""
+    sag.typed.connect(
+        lambda which, found: door.draft(lambda job: with_sag_lengths(job, which, found))
+    )
+    sag.kept.connect(
+        lambda which, found: door.edit(
+            "length for the sag", lambda job: with_sag_lengths(job, which, found)
+        )
+    )
+    sag.gauge_chosen.connect(lambda name: door.edit("gauge", lambda job: with_sag_gauge(job, name)))
+    sheet.typed.connect(
+        lambda path, value, source: door.draft(
+            lambda job: with_legs_value(job, path, value, source)
+        )
+    )
+    sheet.kept.connect(
+        lambda path, value, source: door.edit(
+            "value of the sheet", lambda job: with_legs_value(job, path, value, source)
+        )
+    )
+
+
+def _connect_fields(door: OpenJob, card: Any, name: str, change: Callable[..., Job]) -> None:
+    card.typed.connect(lambda fields: door.draft(lambda job: change(job, **fields)))
+    card.kept.connect(lambda fields: door.edit(name, lambda job: change(job, **fields)))

@@ -1,0 +1,101 @@
+"""The card that says what went in: the oil, its volume for each leg, the gauge it was read with."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton
+
+from aligner.assessment.build import BuildAssessment
+from aligner.drawing.theme import GAP, Theme
+from aligner.job import Job
+from aligner.job.listed_gauges import gauge_choices
+from aligner.sheet.quantities import Volume
+from aligner.units.preferred import Preferred
+from aligner.window.build.fields import Choice, WordLine
+from aligner.window.build.results import volume_words
+from aligner.window.widgets.labels import Card, label
+from aligner.window.widgets.page import wrapping
+from aligner.window.widgets.reading_box import ReadingBox
+
+_SIDES = ("left", "right")
+
+
+class FillCard(Card):
+    """What was poured in.
+
+    Signals:
+        oil_typed: the oil's name, while it is typed. oil_kept: when it is left.
+        volume_typed: side and volume, while it is typed. volume_kept: when it is left.
+        gauge_chosen: the gauge's name.
+        again_wanted: the air gaps are to be read again.
+        went_on: Enter after the last field.
+    """
+
+    oil_typed = Signal(str)
+    oil_kept = Signal(str)
+    volume_typed = Signal(str, object)
+    volume_kept = Signal(str, object)
+    gauge_chosen = Signal(object)
+    again_wanted = Signal()
+    went_on = Signal()
+
+    def __init__(self, theme: Theme, show: Preferred) -> None:
+        super().__init__("What went in")
+        self._show = show
+        self.gauge = Choice(theme, "gauge of the air gaps")
+        self.again = QPushButton("Read the gaps again")
+        self.oil = WordLine(theme, "oil that went in", "name on the bottle")
+        self.volumes = {
+            side: ReadingBox(theme, f"{side} leg's oil", Volume, show.volume, cells=1)
+            for side in _SIDES
+        }
+        self.said = wrapping("")
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(GAP)
+        grid.setColumnStretch(1, 1)
+        grid.addWidget(label("read with"), 0, 0)
+        grid.addWidget(self.gauge, 0, 1)
+        grid.addWidget(self.again, 0, 2)
+        grid.addWidget(label("oil"), 1, 0)
+        grid.addWidget(self.oil, 1, 1, 1, 2)
+        row = QHBoxLayout()
+        row.setSpacing(GAP)
+        for box in self.volumes.values():
+            row.addWidget(box, 1, Qt.AlignmentFlag.AlignTop)
+        self.column.addLayout(grid)
+        self.column.addLayout(row)
+        self.column.addWidget(self.said)
+        self.column.addStretch(1)
+        self.gauge.chosen.connect(self.gauge_chosen)
+        self.gauge.went_on.connect(lambda: self.oil.setFocus(Qt.FocusReason.TabFocusReason))
+        self.again.clicked.connect(self.again_wanted)
+        self.oil.typed.connect(self.oil_typed)
+        self.oil.kept.connect(self.oil_kept)
+        self.oil.went_on.connect(self.volumes["left"].go_to_first_empty)
+        for side, box in self.volumes.items():
+            box.typed.connect(lambda found, side=side: self.volume_typed.emit(side, _one(found)))
+            box.kept.connect(lambda found, side=side: self.volume_kept.emit(side, _one(found)))
+        self.volumes["left"].went_on.connect(self.volumes["right"].go_to_first_empty)
+        self.volumes["right"].went_on.connect(self.went_on)
+
+    def show_job(self, job: Job, found: BuildAssessment) -> None:
+        """Show what the job says went in, and what that comes to."""
+        build = job.build
+        self.gauge.show_choice(gauge_choices(job, build.gauge), build.gauge)
+        self.oil.show_words(build.oil)
+        wanted = job.sheet.legs.oil.name
+        self.oil.setPlaceholderText(f"the sheet says: {wanted}" if wanted else "name on the bottle")
+        self.again.setEnabled(bool(build.left.gap or build.right.gap))
+        for side, box in self.volumes.items():
+            volume = getattr(build, side).volume
+            box.show_readings((volume,) if volume else (), volume.text if volume else "volume?")
+        lines = [volume_words(side, found.oil, self._show) for side in _SIDES]
+        if build.earlier:
+            count = len(build.earlier)
+            lines.append(f"read {count} time{'s' if count > 1 else ''} before, kept with the job")
+        self.said.setText("\n".join(line[:1].upper() + line[1:] + "." for line in lines if line))
+        self.said.setVisible(bool(self.said.text()))
+
+
+def _one(found: tuple[Volume, ...]) -> Volume | None:
+    return found[0] if found else None

@@ -1,0 +1,112 @@
+"""The card for the sag: five lengths along the leg, what they come to, and the preload change."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QHBoxLayout, QWidget
+
+from aligner.assessment.build import BuildAssessment
+from aligner.drawing.theme import Theme
+from aligner.gauging import Verdict
+from aligner.job import Job
+from aligner.job.listed_gauges import gauge_choices
+from aligner.sheet.quantities import Length
+from aligner.units.preferred import Preferred
+from aligner.window.build.fields import Choice
+from aligner.window.build.results import sag_words
+from aligner.window.widgets.folding_grid import FoldingGrid
+from aligner.window.widgets.labels import Card, label, set_tone
+from aligner.window.widgets.page import wrapping
+from aligner.window.widgets.reading_box import ReadingBox
+
+_BOXES = (
+    ("extended", "extended"),
+    ("static_down", "alone, pushed down"),
+    ("static_up", "alone, lifted"),
+    ("rider_down", "rider, pushed down"),
+    ("rider_up", "rider, lifted"),
+)
+_AFTER_THE_GAUGE = "rider_down"
+_HOW = (
+    "The same two marks along the leg each time. Extended: front wheel off the ground. Then "
+    "pushed down and let up slowly, lifted and let down slowly: friction lies between the two."
+)
+
+
+class SagCard(Card):
+    """The sag's lengths.
+
+    Signals:
+        typed: which length and its readings, while they are typed. kept: when they are left.
+        gauge_chosen: the gauge's name.
+        went_on: Enter after the last reading.
+    """
+
+    typed = Signal(str, object)
+    kept = Signal(str, object)
+    gauge_chosen = Signal(object)
+    went_on = Signal()
+
+    def __init__(self, theme: Theme, show: Preferred) -> None:
+        super().__init__("Sag, once the machine stands on its wheels")
+        self._show = show
+        self.gauge = Choice(theme, "gauge of the sag lengths")
+        self.boxes = {
+            name: ReadingBox(theme, words, Length, show.length, cells=2) for name, words in _BOXES
+        }
+        with_gauge = QWidget()
+        side = QHBoxLayout(with_gauge)
+        side.setContentsMargins(0, 0, 0, 0)
+        side.addWidget(label("read with"))
+        side.addWidget(self.gauge, 1)
+        grid = FoldingGrid(theme, 3)
+        for name, box in self.boxes.items():
+            if name == _AFTER_THE_GAUGE:
+                grid.add(with_gauge)
+            grid.add(box)
+        self.static = label("", "text", wraps=True)
+        self.rider = label("", "strong", wraps=True)
+        self.notices = label("", "text", wraps=True, tone="attention")
+        self.column.addWidget(wrapping(_HOW, "quiet"))
+        self.column.addWidget(grid)
+        for said in (self.static, self.rider, self.notices):
+            self.column.addWidget(said)
+        names = list(self.boxes)
+        for name, box in self.boxes.items():
+            box.typed.connect(lambda found, name=name: self.typed.emit(name, found))
+            box.kept.connect(lambda found, name=name: self.kept.emit(name, found))
+        for name, following in pairwise(names):
+            self.boxes[name].went_on.connect(self.boxes[following].go_to_first_empty)
+        self.boxes[names[-1]].went_on.connect(self.went_on)
+        self.gauge.chosen.connect(self.gauge_chosen)
+        self.gauge.went_on.connect(self.boxes["extended"].go_to_first_empty)
+
+    def walk(self) -> list[QWidget]:
+        """Where the keyboard stops, as the eye goes: the gauge begins the second row."""
+        stops: list[QWidget] = []
+        for name, box in self.boxes.items():
+            stops += [self.gauge] if name == _AFTER_THE_GAUGE else []
+            stops += box.cells
+        return stops
+
+    def show_job(self, job: Job, found: BuildAssessment) -> None:
+        """Show a job's lengths and what they come to."""
+        lengths = job.build.sag
+        self.gauge.show_choice(gauge_choices(job, lengths.gauge), lengths.gauge)
+        for name, box in self.boxes.items():
+            readings = getattr(lengths, name)
+            mean = "not read"
+            if readings:
+                mean = self._show.show_length(sum(each.value for each in readings) / len(readings))
+            box.show_readings(readings, mean)
+        sag = found.sag
+        for said, name, under in (
+            (self.static, "static", sag.static),
+            (self.rider, "rider", sag.rider),
+        ):
+            said.setText(sag_words(name, under, self._show))
+            set_tone(said, "tone", "attention" if under.verdict is Verdict.OUT else "")
+        self.notices.setText(" ".join(notice.text for notice in sag.notices))
+        self.notices.setVisible(bool(self.notices.text()))

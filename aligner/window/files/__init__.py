@@ -1,0 +1,1 @@
+"""Opening, saving, recovery, the lock, printing."""

@@ -1,0 +1,253 @@
+"""The history: every job in the folder as a list, to search, to open, and to begin the next from.
+
+The trap: a folder of ten thousand jobs takes a second to read. So rows come in as they are
+read, a few at a time between one paint and the next, and can be used from the first.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from time import perf_counter
+
+from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal
+from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QFileDialog,
+    QHBoxLayout,
+    QHeaderView,
+    QLineEdit,
+    QPushButton,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from aligner.drawing.theme import GAP, ROOM, Theme
+from aligner.storage.history import JobRow, JobState, jobs_in
+from aligner.window.history.model import HistoryModel
+from aligner.window.history.settings_card import MOST_JOBS, SettingsCard
+from aligner.window.widgets.labels import label, main_button
+
+#: Widths of the columns at 100 % text; the last one takes what is left over.
+_WIDTHS = (150, 290, 110, 150, 130)
+_A_TURN_S = 0.008  # how long rows are read before the window may paint again
+
+
+class JobTable(QTableView):
+    """The list; Enter opens the job that is chosen in it."""
+
+    opened = Signal()
+
+    def __init__(self, theme: Theme) -> None:
+        super().__init__()
+        self._theme = theme
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Where the columns do not fit, make them narrower, and let their words wrap."""
+        super().resizeEvent(event)
+        share = min(1.0, self.viewport().width() / self._theme.px(sum(_WIDTHS)))
+        self.setWordWrap(share < 1.0)
+        lines = 34 if share == 1.0 else 54
+        self.verticalHeader().setDefaultSectionSize(self._theme.px(lines))
+        for column, width in enumerate(_WIDTHS[:-1]):
+            self.setColumnWidth(column, int(self._theme.px(width) * share))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.opened.emit()
+        else:
+            super().keyPressEvent(event)
+
+
+class HistoryPage(QWidget):
+    """The folder of jobs.
+
+    Signals:
+        open_wanted: a job's file is to be opened.
+        next_wanted: a new job is to be begun from the one in that file.
+        folder_chosen: another folder is looked in from now on.
+        read_all: every job of the folder is on the list.
+        changed: there is something else to say of the list.
+        left: Escape: back to the job.
+    """
+
+    open_wanted = Signal(Path)
+    next_wanted = Signal(Path)
+    folder_chosen = Signal(Path)
+    read_all = Signal()
+    changed = Signal()
+    left = Signal()
+
+    def __init__(self, theme: Theme, folder: Path) -> None:
+        super().__init__()
+        self._folder = folder
+        self._coming: Iterator[JobRow] = iter(())
+        self._turns = QTimer(self)
+        self._turns.timeout.connect(self._read_some)
+        self.search = QLineEdit()
+        self.search.setAccessibleName("search the jobs")
+        self.search.setPlaceholderText("search: bike, job, day or what is due")
+        self.search.setClearButtonEnabled(True)
+        self.folder_button = QPushButton("Another folder...")
+        self.model = HistoryModel()
+        self.table = JobTable(theme)
+        self.table.setAccessibleName("jobs")
+        self._set_up_table()
+        self.settings = SettingsCard(theme)
+        self._where = label("", "small", wraps=True)
+        self.next_button = QPushButton("Next job on this bike")
+        self.open_button = main_button("Open   Enter")
+        self._lay_out()
+        self.search.textChanged.connect(self._search)
+        self.search.returnPressed.connect(self._go_to_list)
+        self.folder_button.clicked.connect(self._choose_folder)
+        self.table.opened.connect(self._open)
+        self.table.doubleClicked.connect(self._open)
+        self.table.selectionModel().currentRowChanged.connect(self._chosen)
+        self.open_button.clicked.connect(self._open)
+        self.next_button.clicked.connect(self._begin_next)
+
+    def sentence(self) -> tuple[str, ...]:
+        """How many jobs there are, and what is due."""
+        rows = self.model.all_rows
+        if self._turns.isActive():
+            return f"{len(rows)} jobs so far.", "The folder is being read.", ""
+        if not rows:
+            return (
+                "No jobs in this folder yet.",
+                "A job that is saved here stands on this list.",
+                "",
+            )
+        due = sum(row.state is JobState.DUE for row in rows)
+        in_hand = sum(row.state is JobState.IN_HAND for row in rows)
+        count = "1 job." if len(rows) == 1 else f"{len(rows)} jobs."
+        return count, f"{in_hand} in hand, {due} signed with checks due.", ""
+
+    def refresh(self) -> None:
+        """Nothing here depends on the job that is open."""
+
+    def begin(self) -> None:
+        """Read the folder, and put the keyboard in the search box."""
+        self.read()
+        self.search.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def read(self, folder: Path | None = None) -> None:
+        """Read the folder, or another one from now on."""
+        self._folder = folder or self._folder
+        self._where.setText(f"in {self._folder}")
+        self.model.start()
+        self._coming = jobs_in(self._folder)
+        self._turns.start(0)
+
+    @property
+    def chosen(self) -> JobRow | None:
+        """The row that is chosen, if one is."""
+        row = self.table.currentIndex().row()
+        return self.model.rows[row] if 0 <= row < len(self.model.rows) else None
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() == Qt.Key.Key_Escape:
+            self.left.emit()
+        else:
+            super().keyPressEvent(event)
+
+    def _set_up_table(self) -> None:
+        table = self.table
+        table.setModel(self.model)
+        table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        table.setTabKeyNavigation(False)
+        table.setShowGrid(False)
+        table.verticalHeader().hide()
+        header = table.horizontalHeader()
+        header.setHighlightSections(False)
+        header.setSectionsClickable(True)
+        header.setSortIndicatorShown(True)
+        header.setSortIndicator(2, Qt.SortOrder.DescendingOrder)
+        header.sortIndicatorChanged.connect(self._sort)
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        header.setSectionResizeMode(4, QHeaderView.ResizeMode.Stretch)
+
+    def _lay_out(self) -> None:
+        head = QHBoxLayout()
+        head.addWidget(self.search, 1)
+        head.addWidget(self.folder_button)
+        foot = QHBoxLayout()
+        foot.addWidget(self._where, 1)
+        foot.addWidget(self.next_button)
+        foot.addWidget(self.open_button)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(GAP)
+        column.addLayout(head)
+        column.addWidget(self.table, 3)
+        column.addWidget(self.settings, 2)
+        column.addSpacing(ROOM - GAP)
+        column.addLayout(foot)
+        self.settings.hide()
+        self._chosen(QModelIndex())
+
+    def _read_some(self) -> None:
+        until = perf_counter() + _A_TURN_S
+        rows = []
+        for row in self._coming:
+            rows.append(row)
+            if perf_counter() > until:
+                self._keep_choice(lambda: self.model.add(rows))
+                return
+        self._turns.stop()
+        self._keep_choice(lambda: self.model.add(rows))
+        self.changed.emit()
+        self.read_all.emit()
+
+    def _search(self, text: str) -> None:
+        self._keep_choice(lambda: self.model.search(text))
+
+    def _sort(self, column: int, order: Qt.SortOrder) -> None:
+        self._keep_choice(lambda: self.model.sort(column, order))
+
+    def _keep_choice(self, change: Callable[[], None]) -> None:
+        """Change the rows; the job that was chosen stays chosen where it is still shown."""
+        chosen = self.chosen
+        change()
+        for place, row in enumerate(self.model.rows):
+            if chosen is not None and row.path == chosen.path:
+                self.table.selectRow(place)
+                return
+
+    def _go_to_list(self) -> None:
+        if self.model.rows:
+            self.table.setFocus(Qt.FocusReason.TabFocusReason)
+            self.table.selectRow(max(0, self.table.currentIndex().row()))
+
+    def _chosen(self, _: QModelIndex) -> None:
+        row = self.chosen
+        self.open_button.setEnabled(row is not None)
+        self.next_button.setEnabled(row is not None and row.state is not JobState.UNREADABLE)
+        if row is None:
+            self.settings.hide()
+            return
+        bike = row.bike.casefold()
+        same_bike = [
+            each
+            for each in self.model.all_rows
+            if each.bike.casefold() == bike and each.state is not JobState.UNREADABLE
+        ]
+        same_bike.sort(key=lambda each: each.day)
+        self.settings.show_bike(row.bike, [each.path for each in same_bike[-MOST_JOBS:]])
+
+    def _open(self) -> None:
+        if self.chosen is not None:
+            self.open_wanted.emit(self.chosen.path)
+
+    def _begin_next(self) -> None:
+        if self.chosen is not None:
+            self.next_wanted.emit(self.chosen.path)
+
+    def _choose_folder(self) -> None:
+        name = QFileDialog.getExistingDirectory(self, "Folder of the jobs", str(self._folder))
+        if name:
+            self.read(Path(name))
+            self.folder_chosen.emit(Path(name))

@@ -1,0 +1,1 @@
+"""The Inspect stage: findings and photographs."""

@@ -1,0 +1,174 @@
+"""The limit of a measured point, typed in place with its source where the sheet lacks it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
+
+from aligner.assessment.inspection import PlaceStanding
+from aligner.drawing.theme import Theme
+from aligner.job.inspection_points import LimitKind
+from aligner.sheet.inspection import LimitOf
+from aligner.sheet.quantities import Length
+from aligner.units import UnreadableQuantity
+from aligner.units.preferred import Preferred
+from aligner.window.inspect.doors import PlaceDoors
+from aligner.window.widgets.labels import label, set_tone
+from aligner.window.widgets.page import wrapping
+from aligner.window.widgets.quiet_choice import QuietChoice
+from aligner.window.widgets.typed_line import TypedLine
+from aligner.window.widgets.wrapping_row import WrappingRow
+
+_OF_WORDS = {LimitOf.INDICATED: "indicated", LimitOf.BEND: "of the bend"}
+
+
+class LimitLine(QWidget):
+    """How far the part may be worn, what that is printed for, and where it comes from.
+
+    Signals:
+        went_on: Enter after the last field.
+    """
+
+    went_on = Signal()
+
+    def __init__(self, theme: Theme, show: Preferred, doors: PlaceDoors, point_name: str) -> None:
+        super().__init__()
+        self._unit = show.length
+        self._doors = doors
+        self._standing: PlaceStanding | None = None
+        self.way = label("", "text")
+        self.value = TypedLine(f"{point_name}: limit", f"limit, {self._unit}")
+        self.value.setFixedWidth(theme.px(106))
+        self.of: QComboBox = QuietChoice(f"{point_name}: the limit is printed for")
+        for of, text in _OF_WORDS.items():
+            self.of.addItem(text, of)
+        self.source = TypedLine(f"{point_name}: source of the limit", "its source: manual, page")
+        self.said = wrapping("", "small")
+        row = WrappingRow()
+        row.add(self.way)
+        row.add(self.value)
+        row.add(self.of)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(3)
+        column.addLayout(row)
+        column.addWidget(self.source)
+        column.addWidget(self.said)
+        self.value.textEdited.connect(self._typed)
+        self.value.left.connect(self._keep)
+        self.value.entered.connect(self._value_entered)
+        self.value.escaped.connect(self._give_back)
+        self.of.activated.connect(lambda _: self._keep_of())
+        self.source.left.connect(self._keep_source)
+        self.source.entered.connect(self._source_entered)
+        self.source.escaped.connect(self._give_back)
+
+    def show_limit(self, standing: PlaceStanding) -> None:
+        """Show the sheet's limit; what is being typed or cannot be read stays."""
+        limit, measure = standing.limit, standing.point.measure
+        if measure is None:
+            return
+        self._standing = standing
+        self.way.setText("At most" if measure.limit is LimitKind.MOST else "At least")
+        self.of.setVisible(measure.is_halved)
+        if not self.value.isModified():
+            self.value.setText(limit.value.text if limit else "")
+        if not self.source.isModified():
+            self.source.setText(limit.source if limit else "")
+        self.of.setCurrentIndex(
+            list(_OF_WORDS).index(limit.of) if limit else self.of.currentIndex()
+        )
+        self._say()
+
+    @property
+    def is_wanted(self) -> bool:
+        """Whether the sheet has no limit yet."""
+        return not self._has_limit
+
+    @property
+    def has_refused_text(self) -> bool:
+        """Whether the limit typed cannot be read."""
+        return bool(self._refusal())
+
+    def begin(self) -> None:
+        """Put the keyboard on the limit."""
+        self.value.setFocus(Qt.FocusReason.TabFocusReason)
+
+    @property
+    def _has_limit(self) -> bool:
+        return self._standing is not None and self._standing.limit is not None
+
+    def _typed(self) -> None:
+        if not self._refusal():
+            self._doors.draft_limit(**self._changes())
+        self._say()
+
+    def _keep(self) -> None:
+        if self.value.isModified() and not self._refusal():
+            changes = self._changes()
+            self.value.setModified(False)
+            self._doors.keep_limit(**changes)
+        self._say()
+
+    def _keep_of(self) -> None:
+        if self._has_limit:
+            self._doors.keep_limit(of=self._of())
+
+    def _keep_source(self) -> None:
+        if self.source.isModified() and self._has_limit:
+            self.source.setModified(False)
+            self._doors.keep_limit(source=self.source.text().strip())
+
+    def _changes(self) -> dict[str, object]:
+        """The limit with what stands beside it, so that a new one has it all."""
+        text = self.value.text().strip()
+        return {
+            "value": Length.typed(text, self._unit) if text else None,
+            "of": self._of(),
+            "source": self.source.text().strip(),
+        }
+
+    def _of(self) -> LimitOf:
+        return LimitOf(self.of.currentData())  # Qt hands the word back, not the member
+
+    def _value_entered(self) -> None:
+        if self._refusal():
+            self._say()
+            return
+        is_given = bool(self.value.text().strip())
+        self._keep()
+        if is_given and not self.source.text().strip():
+            self.source.setFocus(Qt.FocusReason.TabFocusReason)
+        else:
+            self.went_on.emit()
+
+    def _source_entered(self) -> None:
+        self._keep_source()
+        self.went_on.emit()
+
+    def _give_back(self) -> None:
+        self.value.setModified(False)
+        self.source.setModified(False)
+        self._doors.drop_draft()
+        if self._standing is not None:
+            self.show_limit(self._standing)
+
+    def _refusal(self) -> str:
+        text = self.value.text().strip()
+        if not text:
+            return ""
+        try:
+            Length.typed(text, self._unit)
+        except UnreadableQuantity as refusal:
+            return str(refusal)
+        return ""
+
+    def _say(self) -> None:
+        refusal = self._refusal()
+        set_tone(self.value, "refused", "true" if refusal else "false")
+        self.value.setAccessibleDescription(refusal)
+        missing = "" if self._has_limit else "The limit is missing: take it from the manual."
+        said = refusal[:1].upper() + refusal[1:] if refusal else missing
+        self.said.setText(said)
+        self.said.setVisible(bool(said))
+        set_tone(self.said, "tone", "attention" if said else "")

@@ -1,0 +1,123 @@
+"""The readings of a measured point, the gauge they were taken with, and what they say."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QVBoxLayout, QWidget
+
+from aligner.assessment.findings import number_words, size_words, verdict_advice
+from aligner.assessment.inspection import PlaceStanding
+from aligner.drawing.theme import GAP, Theme
+from aligner.gauging import Verdict
+from aligner.job import Job
+from aligner.sheet.quantities import Length
+from aligner.units.preferred import Preferred
+from aligner.window.inspect.doors import PlaceDoors, gauges_on_offer
+from aligner.window.inspect.limit import LimitLine
+from aligner.window.widgets.folding_row import FoldingRow
+from aligner.window.widgets.labels import label, set_tone
+from aligner.window.widgets.page import wrapping
+from aligner.window.widgets.quiet_choice import QuietChoice
+from aligner.window.widgets.reading_box import ReadingBox
+
+_CELLS = 3
+
+
+class NumberEntry(QWidget):
+    """Everything with a number to it.
+
+    Signals:
+        went_on: Enter after the last field.
+    """
+
+    went_on = Signal()
+
+    def __init__(
+        self, theme: Theme, show: Preferred, doors: PlaceDoors, standing: PlaceStanding
+    ) -> None:
+        super().__init__()
+        self._show = show
+        self._doors = doors
+        measure = standing.point.measure
+        reading = measure.reading if measure else ""
+        self._usual_gauge = measure.gauge if measure else ""
+        self.box = ReadingBox(theme, reading, Length, show.length, _CELLS)
+        self.box.setFixedWidth(theme.px(280))
+        self.gauge = QuietChoice(f"{standing.title}: gauge")
+        self.gauge.setSizeAdjustPolicy(
+            QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+        )
+        self.gauge.setMinimumContentsLength(8)
+        self.limit = LimitLine(theme, show, doors, standing.title)
+        self.verdict = wrapping("", "strong")
+        self.advice = wrapping("", "small")
+        with_gauge = QHBoxLayout()
+        with_gauge.setSpacing(GAP)
+        with_gauge.addWidget(label("With"))
+        with_gauge.addWidget(self.gauge, 1)
+        right = QWidget()
+        beside = QVBoxLayout(right)
+        beside.setContentsMargins(0, 0, 0, 0)
+        beside.setSpacing(GAP)
+        beside.addLayout(with_gauge)
+        beside.addWidget(self.limit)
+        beside.addStretch(1)
+        row = FoldingRow(theme, wanted=0)
+        row.add(self.box, 0, on_top=True)
+        row.add(right)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(GAP)
+        column.addWidget(row)
+        column.addWidget(self.verdict)
+        column.addWidget(self.advice)
+        self.box.typed.connect(lambda got: doors.draft_readings(got, self.gauge.currentText()))
+        self.box.kept.connect(lambda got: doors.keep_readings(got, self.gauge.currentText()))
+        self.box.went_on.connect(self._after_readings)
+        self.gauge.activated.connect(lambda _: doors.keep_gauge(self.gauge.currentText()))
+        self.limit.went_on.connect(self.went_on)
+
+    def show_number(self, job: Job, standing: PlaceStanding) -> None:
+        """Show the readings and what follows from them."""
+        measured = standing.measured
+        read = size_words(standing.point, measured.read_mm, self._show) if measured else "not read"
+        self.box.show_readings(standing.found.readings, read)
+        self._offer_gauges(job, standing.found.gauge)
+        self.limit.show_limit(standing)
+        words = number_words(standing, self._show)
+        self.verdict.setText(words[:1].upper() + words[1:])
+        self.verdict.setVisible(bool(words))
+        is_out = measured is not None and measured.verdict is Verdict.OUT
+        set_tone(self.verdict, "tone", "attention" if is_out else "")
+        advice = verdict_advice(standing)
+        self.advice.setText(advice)
+        self.advice.setVisible(bool(advice))
+        set_tone(self.advice, "tone", "attention" if is_out else "")
+
+    @property
+    def has_refused_text(self) -> bool:
+        """Whether something typed here cannot be read."""
+        return self.box.has_refused_text or self.limit.has_refused_text
+
+    def begin(self) -> None:
+        """Put the keyboard in the first empty cell."""
+        self.box.go_to_first_empty()
+
+    def _after_readings(self) -> None:
+        if self.limit.is_wanted and self.box.first_cell.text().strip():
+            self.limit.begin()
+        else:
+            self.went_on.emit()
+
+    def _offer_gauges(self, job: Job, named: str | None) -> None:
+        offered = gauges_on_offer(job)
+        if named and named not in offered:
+            offered = [named, *offered]
+        present = [self.gauge.itemText(place) for place in range(self.gauge.count())]
+        if offered != present:
+            chosen = self.gauge.currentText()
+            self.gauge.clear()
+            self.gauge.addItems(offered)
+            self.gauge.setCurrentText(chosen or self._usual_gauge)
+        if named:
+            self.gauge.setCurrentText(named)

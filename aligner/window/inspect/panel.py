@@ -1,0 +1,182 @@
+"""One place to look at: what earlier jobs said, its readings, the finding, note and photographs.
+
+The trap: a text that cannot be read must still stand there when the person comes back. So
+each place has a panel of its own, which is kept as long as the job is open.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from itertools import pairwise
+from pathlib import Path
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QDragEnterEvent, QDropEvent
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QWidget
+
+from aligner.assessment.inspection import PlaceStanding
+from aligner.drawing.theme import ROOM, Theme
+from aligner.job import Job
+from aligner.job.inspect import Finding
+from aligner.units.preferred import Preferred
+from aligner.window.inspect.carried import CarriedCard
+from aligner.window.inspect.choice import FindingChoice
+from aligner.window.inspect.doors import PlaceDoors
+from aligner.window.inspect.number import NumberEntry
+from aligner.window.inspect.photograph_strip import PhotographStrip
+from aligner.window.prove.check_row import Tick
+from aligner.window.widgets.labels import Card, set_tone
+from aligner.window.widgets.page import Page, wrapping
+from aligner.window.widgets.typed_line import TypedLine
+
+
+class InspectPanel(Page):
+    """Everything that is entered for one place.
+
+    Signals:
+        went_on: the person goes on to the next place.
+        photograph_opened: the name of a photograph to be seen large.
+    """
+
+    went_on = Signal()
+    photograph_opened = Signal(str)
+
+    def __init__(
+        self,
+        theme: Theme,
+        show: Preferred,
+        doors: PlaceDoors,
+        save: Callable[[], bool],
+        standing: PlaceStanding,
+    ) -> None:
+        super().__init__(standing.title)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.setAcceptDrops(True)
+        self._doors = doors
+        self._kept_note = ""
+        self.carried = CarriedCard(theme, show)
+        self.number: NumberEntry | None = None
+        self.choice = FindingChoice(theme)
+        self.fitted = Tick("New part fitted")
+        self.fitted.setAccessibleName(f"{standing.title}: new part fitted")
+        self.disagreement = wrapping("", tone="attention")
+        self.note = TypedLine(f"{standing.title}: note", "what was seen")
+        self.photographs = PhotographStrip(theme, doors, save)
+        self.add(self.carried)
+        card = Card()
+        card.column.setSpacing(ROOM - 6)
+        if standing.point.why:
+            card.column.addWidget(wrapping(standing.point.why, "quiet"))
+        if standing.point.measure is not None:
+            self.number = NumberEntry(theme, show, doors, standing)
+            self.number.went_on.connect(self.choice.begin)
+            card.column.addWidget(self.number)
+        line = QHBoxLayout()
+        line.setSpacing(ROOM)
+        line.addWidget(self.fitted)
+        line.addWidget(self.note, 1)
+        card.column.addWidget(self.choice)
+        card.column.addWidget(self.disagreement)
+        card.column.addLayout(line)
+        card.column.addWidget(self.photographs)
+        self.add(card)
+        self.source = wrapping(f"Source: {standing.point.source}", "small")
+        self.add(self.source)
+        self.choice.given.connect(doors.keep_finding)
+        self.choice.went_on.connect(self.went_on)
+        self.fitted.clicked.connect(doors.keep_fitted)
+        self.note.textEdited.connect(doors.draft_note)
+        self.note.left.connect(self._keep_note)
+        self.note.entered.connect(self._note_entered)
+        self.note.escaped.connect(self._give_note_back)
+        self.photographs.opened.connect(self.photograph_opened)
+        for line_edit in self.findChildren(QLineEdit):
+            line_edit.setAcceptDrops(False)  # a photograph is never typed in as its path
+        self._order_for_tab()
+
+    def show_standing(self, job: Job, standing: PlaceStanding) -> None:
+        """Show how the place stands; nothing that is being typed is touched."""
+        found = standing.found
+        self.carried.show_carried(standing)
+        if self.number is not None:
+            self.number.show_number(job, standing)
+        self.choice.show_finding(found.finding)
+        is_replaced = found.finding is Finding.REPLACE
+        self.fitted.setVisible(is_replaced)
+        self.fitted.setChecked(found.is_fitted)
+        said = _unlike_numbers(standing)
+        self.disagreement.setText(said)
+        self.disagreement.setVisible(bool(said))
+        set_tone(self.disagreement, "tone", "attention" if not found.note else "")
+        if not self.note.isModified() and self.note.text() != found.note:
+            self.note.setText(found.note)
+            self._kept_note = found.note
+        self.photographs.show_photographs(found.photographs)
+
+    def begin(self) -> None:
+        """Put the keyboard on the first thing to enter."""
+        if self.number is not None and not self.number.box.first_cell.text().strip():
+            self.number.begin()
+        else:
+            self.choice.begin()
+        focus = self.focusWidget()
+        if focus is not None:
+            self.ensureWidgetVisible(focus)
+
+    def close_doors(self) -> None:
+        """Send nothing any more: another job was opened."""
+        self._doors.close()
+
+    @property
+    def has_refused_text(self) -> bool:
+        """Whether something typed here cannot be read."""
+        return self.number is not None and self.number.has_refused_text
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        if _photographs_in(event):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        self.photographs.add_files(_photographs_in(event))
+        event.acceptProposedAction()
+
+    def _keep_note(self) -> None:
+        if self.note.isModified():
+            self.note.setModified(False)
+            self._doors.keep_note(self.note.text())
+
+    def _note_entered(self) -> None:
+        self._keep_note()
+        self.went_on.emit()
+
+    def _give_note_back(self) -> None:
+        self.note.setModified(False)
+        self.note.setText(self._kept_note)
+        self._doors.drop_draft()
+
+    def _order_for_tab(self) -> None:
+        order: list[QWidget] = []
+        if self.number is not None:
+            order += [*self.number.box.cells, self.number.gauge]
+            limit = self.number.limit
+            order += [limit.value, limit.of, limit.source]
+        order += [*self.choice.buttons.values(), self.fitted, self.note]
+        order += [self.photographs.save_first, *self.photographs.thumbnails, self.photographs.add]
+        for before, after in pairwise(order):
+            QWidget.setTabOrder(before, after)
+
+
+def _unlike_numbers(standing: PlaceStanding) -> str:
+    """What to say where the number and the person's finding part; "" where they do not."""
+    measured, found = standing.measured, standing.found
+    if measured is None or found.finding is not Finding.GOOD or measured.verdict.value != "out":
+        return ""
+    said = "It measures out and is marked good"
+    return f"{said}; the note says why." if found.note else f"{said}: say why in the note."
+
+
+def _photographs_in(event: QDropEvent) -> list[Path]:
+    """The files of a drop that are no job."""
+    urls = event.mimeData().urls()
+    files = [Path(url.toLocalFile()) for url in urls if url.isLocalFile()]
+    return [file for file in files if file.suffix.lower() != ".json"]

@@ -1,0 +1,1 @@
+"""The Prove stage: final checks, sign-off, re-checks."""

@@ -1,0 +1,99 @@
+"""The card on which a job is signed off, or is said, in words, not to be ready for it."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QWidget
+
+from aligner.drawing.theme import ROOM, Theme
+from aligner.job import SignOff
+from aligner.window.widgets.labels import Card, label, main_button, set_tone
+from aligner.window.widgets.page import wrapping
+
+
+class SignOffCard(Card):
+    """A name, a date and the button; once signed, who signed and when.
+
+    The button is never greyed: pressed too early, it says what is open.
+
+    Signals:
+        asked: the button was pressed, before anything is decided.
+        signed: the name of who signs; nothing is open.
+        opened_again: the sign-off is taken back.
+    """
+
+    asked = Signal()
+    signed = Signal(str)
+    opened_again = Signal()
+
+    def __init__(self, theme: Theme) -> None:
+        super().__init__("Sign-off")
+        self._open = ""
+        self._signed: SignOff | None = None
+        self._was_refused = False
+        self.name = QLineEdit()
+        self.name.setPlaceholderText("name of who did the work")
+        self.name.setAccessibleName("Name for the sign-off")
+        self.name.setMinimumWidth(theme.px(260))
+        self.on = label("")
+        self.button = main_button("Sign off")
+        self.who = label("", "value")
+        self.open_again = QPushButton("Open again")
+        for button in (self.button, self.open_again):
+            button.setAccessibleName(button.text())
+        line = QHBoxLayout()
+        line.setSpacing(ROOM)
+        for widget in (self.name, self.on, self.button, self.who, self.open_again):
+            line.addWidget(widget)
+        line.addStretch(1)
+        self.refusal = wrapping("")
+        self.column.addLayout(line)
+        self.column.addWidget(self.refusal)
+        self.name.returnPressed.connect(self._sign)
+        self.name.textEdited.connect(lambda _: self._show())
+        self.button.clicked.connect(self._sign)
+        self.open_again.clicked.connect(self._open_again)
+
+    def show_sign_off(self, signed: SignOff | None, what_is_open: str, today: date) -> None:
+        """Show who signed, or what keeps the job from being signed ("" if nothing does)."""
+        self._signed, self._open = signed, what_is_open
+        self.on.setText(f"on {today}")
+        self._show()
+
+    def _show(self) -> None:
+        before: tuple[QWidget, ...] = (self.name, self.on, self.button)
+        after: tuple[QWidget, ...] = (self.who, self.open_again)
+        for widget in (*before, *after):
+            widget.setVisible((widget in after) == (self._signed is not None))
+        text = self._refusal_words()
+        if self._signed is not None:
+            self.who.setText(f"Signed off by {self._signed.name} on {self._signed.on}")
+            text = f"It no longer holds: {self._open}. Open it again." if self._open else ""
+        self._was_refused = self._was_refused and bool(text)
+        self.refusal.setText(text)
+        self.refusal.setVisible(bool(text))
+        self.refusal.setAccessibleName(text)
+        is_grave = self._was_refused or (self._signed is not None and bool(text))
+        set_tone(self.refusal, "tone", "attention" if is_grave else "")
+
+    def _refusal_words(self) -> str:
+        if self._open:
+            return f"It cannot be signed off yet: {self._open}."
+        if not self.name.text().strip():
+            return "Nobody signs yet: give the name of who did the work."
+        return ""
+
+    def _sign(self) -> None:
+        self.asked.emit()
+        if self._refusal_words():
+            self._was_refused = True
+            self._show()
+            return
+        self.signed.emit(self.name.text())
+        self.open_again.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _open_again(self) -> None:
+        self.opened_again.emit()
+        self.name.setFocus(Qt.FocusReason.OtherFocusReason)

@@ -1,0 +1,304 @@
+"""The Prove stage: final checks, road test, a summary of the job, and the sign-off.
+
+The trap: a job that is signed off with something open. What is open is said in words under
+the button, and whether the list is ticked is read off the list, never ticked here as well.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date, datetime
+from itertools import pairwise
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QFocusEvent
+from PySide6.QtWidgets import QPlainTextEdit, QVBoxLayout, QWidget
+
+from aligner.assessment import Level
+from aligner.drawing.theme import GAP, Theme
+from aligner.job import Job, SignOff
+from aligner.job.edits_prove import (
+    with_check,
+    with_check_note,
+    with_road_test,
+    with_sign_off,
+    without_sign_off,
+)
+from aligner.job.final_checks import checks_of, final_checks, open_checks
+from aligner.job.stamps import now_here
+from aligner.units.preferred import Preferred
+from aligner.window.open_job import OpenJob
+from aligner.window.prove.check_row import CheckRow
+from aligner.window.prove.job_summary import summary_rows
+from aligner.window.prove.recheck_card import RecheckCard
+from aligner.window.prove.sign_off_card import SignOffCard
+from aligner.window.widgets.labels import Card, set_tone
+from aligner.window.widgets.page import Cell, Page, table_card, wrapping
+
+
+class RoadTestNote(QPlainTextEdit):
+    """A note of several lines that is kept when it is left; Tab leaves it."""
+
+    def __init__(self, keep: Callable[[], None]) -> None:
+        super().__init__()
+        self._keep = keep
+        self.setTabChangesFocus(True)
+        self.setAccessibleName("Road test")
+        self.setPlaceholderText("where, how far, what was felt, what was changed after it")
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        """Keep the note."""
+        super().focusOutEvent(event)
+        self._keep()
+
+
+class ProveStage(QWidget):
+    """Everything between the last step of the list and the name under the job."""
+
+    def __init__(
+        self,
+        open_job: OpenJob,
+        theme: Theme,
+        show: Preferred,
+        today: Callable[[], date] | None = None,
+        now: Callable[[], datetime] = now_here,
+    ) -> None:
+        super().__init__()
+        self._open_job = open_job
+        self._show = show
+        self._today = today or (lambda: now().date())
+        self._summary: list[list[Cell]] = []
+        self.rows: dict[str, CheckRow] = {}
+        self.page = Page("Final checks and sign-off")
+        self._checks_card = Card("Final checks, brakes first")
+        self._checks = QVBoxLayout()
+        self._checks.setSpacing(GAP)
+        self._checks_card.column.addLayout(self._checks)
+        self.list_ticked = wrapping("")
+        self._checks_card.column.addWidget(self.list_ticked)
+        self.road_test = RoadTestNote(self._keep_typing)
+        self.road_test.setFixedHeight(theme.px(96))
+        self.road_test.textChanged.connect(self._road_test_typed)
+        road_card = Card("Road test")
+        road_card.column.addWidget(self.road_test)
+        self.summary_place = QVBoxLayout()
+        summary = QWidget()
+        summary.setLayout(self.summary_place)
+        self.summary_place.setContentsMargins(0, 0, 0, 0)
+        self.sign_off_card = SignOffCard(theme)
+        self.sign_off_card.asked.connect(self._keep_typing)
+        self.sign_off_card.signed.connect(self._sign)
+        self.sign_off_card.opened_again.connect(self._open_again)
+        self.recheck_card = RecheckCard(open_job, theme, show, now)
+        cards = (self._checks_card, road_card, summary, self.sign_off_card, self.recheck_card)
+        for card in cards:
+            self.page.add(card)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self.page)
+        open_job.kept_changed.connect(self._take_another_job)
+        self.refresh()
+
+    def sentence(self) -> tuple[str, str]:
+        """What to do now, and its detail."""
+        job, tightening = self._open_job.job, self._open_job.assessment.tightening
+        signed = job.prove.sign_off
+        if signed is not None:
+            return self._after_sign_off(signed)
+        if not tightening.is_finished:
+            return (
+                "Finish the tightening list first.",
+                f"{self._list_words()}. The checks can be begun meanwhile.",
+            )
+        waiting = open_checks(job)
+        if waiting:
+            how = {check.name: check.how for check in final_checks()}
+            name = waiting[0][:1].lower() + waiting[0][1:]
+            return f"Next check: {name}.", how.get(waiting[0], "")
+        left = self._left_undone()
+        if left:
+            return "Not ready to sign off.", f"{left[0][:1].upper()}{left[0][1:]}."
+        return "Ready to sign off.", "Every check is done and every step of the list is ticked."
+
+    def _after_sign_off(self, signed: SignOff) -> tuple[str, str]:
+        still_open = self.what_is_open()
+        if still_open:
+            return (
+                "The sign-off does not hold any more.",
+                f"{still_open[:1].upper()}{still_open[1:]}. Open it again, and finish it.",
+            )
+        waiting = [row for row in self._open_job.assessment.rechecks if not row.is_done]
+        by = f"Signed off by {signed.name} on {signed.on}."
+        if not waiting:
+            return "Signed off.", by
+        distance = self._show.show_distance(waiting[0].after_km)
+        first = f"After {distance}: {waiting[0].title}."
+        if len(waiting) == 1:
+            return "1 fastener is still to be checked again.", f"{first} {by}"
+        return f"{len(waiting)} fasteners are still to be checked again.", f"{first} {by}"
+
+    def _left_undone(self) -> list[str]:
+        """What the other stages leave open: parts to fit, and things not back on the bike."""
+        assessment = self._open_job.assessment
+        found = []
+        parts = assessment.inspection.open_parts
+        if parts:
+            what = "1 part" if len(parts) == 1 else f"{len(parts)} parts"
+            found.append(f"{what} to replace not fitted yet (see Inspect)")
+        not_back = assessment.strip.not_back
+        if not_back:
+            found.append(f"not back on the bike yet: {', '.join(not_back)} (see Strip)")
+        for notice in assessment.tightening.notices:
+            if notice.where == "log" and notice.level is Level.ATTENTION:
+                found.append(notice.text.removesuffix("."))
+        return found
+
+    def begin(self) -> None:
+        """Put the keyboard on the first check that is open, or on the page."""
+        signed = self._open_job.job.prove.sign_off is not None
+        open_ticks = (row.tick for row in self.rows.values() if not row.tick.isChecked())
+        first = None if signed else next(open_ticks, None)
+        (first or self.page).setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def refresh(self) -> None:
+        """Show the job as it is now; nothing that is being typed is touched."""
+        job = self._open_job.job
+        signed = job.prove.sign_off
+        self._show_checks(is_signed=signed is not None)
+        is_finished = self._open_job.assessment.tightening.is_finished
+        self.list_ticked.setText(f"Every step of the list ticked: {self._list_words()}")
+        self.list_ticked.setAccessibleName(self.list_ticked.text())
+        set_tone(self.list_ticked, "tone", "" if is_finished else "attention")
+        if self.road_test.toPlainText() != job.prove.road_test and not self._is_typing_road_test():
+            self._set_road_test(job.prove.road_test)
+        self.road_test.setReadOnly(signed is not None)
+        self._show_summary()
+        self.recheck_card.show_job(job, self._open_job.assessment)
+        self.sign_off_card.show_sign_off(signed, self.what_is_open(), self._today())
+
+    def what_is_open(self) -> str:
+        """What keeps the job from being signed off, in words; "" if nothing does."""
+        tightening = self._open_job.assessment.tightening
+        found = []
+        checks = open_checks(self._open_job.job)
+        if checks:
+            first = checks[0][:1].lower() + checks[0][1:]
+            more = f"{len(checks)} final checks are open, the first: {first}"
+            found.append(more if len(checks) > 1 else f"one final check is open: {first}")
+        if not tightening.is_finished:
+            found.append(f"the list is open ({self._list_words()})")
+        found += self._left_undone()
+        return "; and ".join(found)
+
+    def _list_words(self) -> str:
+        tightening = self._open_job.assessment.tightening
+        if not tightening.steps:
+            why = tightening.notices[0].text if tightening.notices else "it has no steps yet"
+            return why.removesuffix(".")
+        return f"{tightening.done_count} of {len(tightening.steps)} steps"
+
+    def _show_checks(self, *, is_signed: bool) -> None:
+        checks = checks_of(self._open_job.job)
+        if [check.name for check in checks] != list(self.rows):
+            self._lay_out_rows([check.name for check in checks])
+        for check in checks:
+            self.rows[check.name].show_check(check, is_signed=is_signed)
+
+    def _lay_out_rows(self, names: list[str]) -> None:
+        about = {check.name: check for check in final_checks()}
+        for gone in [name for name in self.rows if name not in names]:
+            row = self.rows.pop(gone)
+            self._checks.removeWidget(row)
+            row.hide()
+            row.deleteLater()
+        rows = {
+            name: self.rows.get(name) or self._new_row(CheckRow(name, about.get(name)))
+            for name in names
+        }
+        for place, row in enumerate(rows.values()):
+            if self._checks.indexOf(row) != place:
+                self._checks.insertWidget(place, row)
+        self.rows = rows
+        self._order_for_tab()
+
+    def _order_for_tab(self) -> None:
+        order: list[QWidget] = [self.page]
+        for row in self.rows.values():
+            order += [row.tick, row.note]
+        card = self.sign_off_card
+        order += [self.road_test, card.name, card.button, card.open_again]
+        for before, after in pairwise(order):
+            QWidget.setTabOrder(before, after)
+
+    def _new_row(self, row: CheckRow) -> CheckRow:
+        row.ticked.connect(self._tick)
+        row.typed.connect(self._typed)
+        row.left.connect(self._keep_typing)
+        return row
+
+    def _tick(self, name: str, is_done: bool) -> None:
+        self._keep_typing()
+        self._open_job.edit(
+            "final check" if is_done else "final check opened",
+            lambda job: with_check(job, name, is_done),
+        )
+
+    def _typed(self) -> None:
+        self._open_job.draft(self._with_typing)
+
+    def _with_typing(self, job: Job) -> Job:
+        for name, row in self.rows.items():
+            if row.is_being_typed:
+                job = with_check_note(job, name, row.note.text())
+        if self._is_typing_road_test():
+            job = with_road_test(job, self.road_test.toPlainText())
+        return job
+
+    def _keep_typing(self) -> None:
+        """Keep whatever was typed as one undoable step."""
+        if self._is_typing_road_test() or any(row.is_being_typed for row in self.rows.values()):
+            self._open_job.edit("note", self._with_typing)
+            self._end_typing()
+
+    def _end_typing(self) -> None:
+        for row in self.rows.values():
+            row.end_typing()
+        self.road_test.document().setModified(False)
+        self.refresh()
+
+    def _take_another_job(self) -> None:
+        """Where another job was opened, its history is empty: what was typed was not for it."""
+        if not self._open_job.edits.count() and not self._open_job.has_unsaved_edits:
+            self._end_typing()
+
+    def _is_typing_road_test(self) -> bool:
+        return self.road_test.document().isModified()
+
+    def _set_road_test(self, text: str) -> None:
+        self.road_test.blockSignals(True)
+        self.road_test.setPlainText(text)
+        self.road_test.document().setModified(False)
+        self.road_test.blockSignals(False)
+
+    def _road_test_typed(self) -> None:
+        if self._is_typing_road_test():
+            self._typed()
+
+    def _show_summary(self) -> None:
+        rows = summary_rows(self._open_job.assessment, self._show)
+        if rows == self._summary:
+            return
+        self._summary = rows
+        while (item := self.summary_place.takeAt(0)) is not None:
+            old = item.widget()
+            if old is not None:
+                old.hide()
+                old.deleteLater()
+        self.summary_place.addWidget(table_card("The job", ("", ""), rows, (3, 9)))
+
+    def _sign(self, name: str) -> None:
+        on = self._today()
+        self._open_job.edit("sign-off", lambda job: with_sign_off(job, name, on))
+
+    def _open_again(self) -> None:
+        self._open_job.edit("open again", without_sign_off)

@@ -1,0 +1,1 @@
+"""The Strip stage: as found, loosening, parts off and back on."""

@@ -1,0 +1,219 @@
+"""How things stand before anything is loosened: heights, bracket, settings, sag, and later the oil.
+
+The trap: everything here is optional, and the heights alone cannot be read later. So they stand
+first, and Enter walks on from them through all the rest.
+"""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QApplication, QGridLayout, QHBoxLayout, QLabel, QVBoxLayout, QWidget
+
+from aligner.assessment.as_found import SIDES, difference_words, has_air, sag_words
+from aligner.assessment.readings import gauge_of
+from aligner.drawing.theme import GAP, ROOM, Theme
+from aligner.job import Job
+from aligner.sheet.quantities import Length, Quantity, SignedLength, Volume
+from aligner.units.preferred import Preferred
+from aligner.window.build.fields import Choice, WordLine
+from aligner.window.open_job import OpenJob
+from aligner.window.strip.fields import FoundFields
+from aligner.window.strip.note_line import NoteLine
+from aligner.window.widgets.folding_row import beside
+from aligner.window.widgets.labels import Card, label
+from aligner.window.widgets.page import Page, wrapping
+from aligner.window.widgets.reading_box import ReadingBox
+
+_WORDS = (
+    ("handlebars", "handlebars", "from where to where, or a length"),
+    ("left.preload", "preload, left", "rings showing, clicks, or a length"),
+    ("right.preload", "preload, right", "rings showing, clicks, or a length"),
+    ("air_pressure", "air pressure", "as its gauge shows it, with the unit"),
+    ("steering", "steering", "free, heavy, notched, or loose"),
+)
+_SAG = (("sag.extended", "wheel off"), ("sag.static", "on its wheels"), ("sag.rider", "rider on"))
+
+
+class AsFoundView(QWidget):
+    """The readings and notes as found.
+
+    Signals:
+        went_on: Enter after the last of them.
+    """
+
+    went_on = Signal()
+
+    def __init__(self, open_job: OpenJob, theme: Theme, show: Preferred) -> None:
+        super().__init__()
+        self._open_job = open_job
+        self._theme = theme
+        self._show = show
+        self.fields = FoundFields(open_job, show, self)
+        self._titles: dict[str, QLabel] = {}
+        self.page = Page("as found")
+        self.heights_said = wrapping("", "strong")
+        self.bracket_said = wrapping("", "strong")
+        self.sag_said = wrapping("")
+        self.page.add(beside(theme, (self._heights_card(), 1), (self._bracket_card(), 1)))
+        self.page.add(beside(theme, (self._words_card(), 1), (self._sag_card(), 1)))
+        self.page.add(self._oil_card())
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self.page)
+        self.fields.walk()
+        self.fields.went_on.connect(self.went_on)
+        application = QApplication.instance()
+        if isinstance(application, QApplication):
+            application.focusChanged.connect(self._follow)
+
+    def box(self, path: str) -> ReadingBox:
+        """The box of some readings ("protrusion.left")."""
+        found = self.fields[path]
+        if not isinstance(found, ReadingBox):
+            raise TypeError(path)
+        return found
+
+    def line(self, path: str) -> WordLine:
+        """The line of some words ("steering")."""
+        found = self.fields[path]
+        if not isinstance(found, WordLine):
+            raise TypeError(path)
+        return found
+
+    def refresh(self) -> None:
+        """Show what the job holds."""
+        job, show = self._open_job.job, self._show
+        found = job.as_found
+        self.fields.show_held()
+        for pair, said in (
+            (found.protrusion, self.heights_said),
+            (found.bracket, self.bracket_said),
+        ):
+            words = difference_words(job, pair.left, pair.right, pair.gauge, show)
+            words = f"{words[:1].upper()}{words[1:]}." if words else ""
+            if words and gauge_of(job, pair.gauge) is None:
+                words += " Name the gauge: its own error is not counted yet."
+            said.setText(words)
+            said.setVisible(bool(words))
+        self.sag_said.setText(_sag_lines(job, show))
+        asks_for_air = has_air(job)
+        self.fields["air_pressure"].setVisible(asks_for_air)
+        self._titles["air_pressure"].setVisible(asks_for_air)
+
+    def begin(self, reads: str = "") -> None:
+        """Put the keyboard on what is still to be read.
+
+        Args:
+            reads: what a step of the list reads ("protrusion", "squaring"); the first that is
+                open where it is left out.
+        """
+        found = self._open_job.job.as_found
+        pairs = {"protrusion": found.protrusion, "bracket": found.bracket}
+        if reads:
+            name = "bracket" if reads == "squaring" else "protrusion"
+        else:
+            name = next((n for n, pair in pairs.items() if not (pair.left and pair.right)), "")
+        if not name:
+            self.line("handlebars").setFocus(Qt.FocusReason.OtherFocusReason)
+            return
+        side = "left" if not pairs[name].left or pairs[name].right else "right"
+        self.box(f"{name}.{side}").go_to_first_empty()
+
+    def _heights_card(self) -> Card:
+        card = Card("Heights, while the clamps still hold")
+        card.column.addWidget(
+            wrapping("Tube top edge above the top bracket, never the cap.", "quiet")
+        )
+        return self._pair(card, "protrusion", SignedLength, "leg", self.heights_said, "the heights")
+
+    def _bracket_card(self) -> Card:
+        card = Card("Lower bracket to the frame, both sides")
+        card.column.addWidget(
+            wrapping("The same two points on each side, steering straight ahead.", "quiet")
+        )
+        return self._pair(card, "bracket", Length, "side", self.bracket_said, "the bracket")
+
+    def _pair(
+        self, card: Card, name: str, kind: type[Quantity], each: str, said: QLabel, what: str
+    ) -> Card:
+        boxes = QHBoxLayout()
+        boxes.setSpacing(GAP)
+        for side in SIDES:
+            box = self._reading(f"{name}.{side}", f"{side} {each}", kind, self._show.length, 3)
+            boxes.addWidget(box, 1, Qt.AlignmentFlag.AlignTop)
+        gauge = Choice(self._theme, f"gauge of {what} as found")
+        self.fields.add(f"{name}.gauge", gauge, f"gauge of {what}")
+        with_gauge = QHBoxLayout()
+        with_gauge.addWidget(label("read with"))
+        with_gauge.addWidget(gauge, 1)
+        card.column.addLayout(boxes)
+        card.column.addLayout(with_gauge)
+        card.column.addWidget(said)
+        card.column.addStretch(1)
+        return card
+
+    def _words_card(self) -> Card:
+        card = Card("How it is set, and how it feels")
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(GAP)
+        grid.setVerticalSpacing(5)
+        grid.setColumnStretch(1, 1)
+        for row, (path, title, hint) in enumerate(_WORDS):
+            self._titles[path] = label(title)
+            grid.addWidget(self._titles[path], row, 0)
+            grid.addWidget(self._words(path, f"{title} as found", hint), row, 1)
+        card.column.addLayout(grid)
+        card.column.addStretch(1)
+        return card
+
+    def _sag_card(self) -> Card:
+        card = Card("Sag, if it is wanted")
+        how = "Between the same two marks along one leg."
+        card.column.addWidget(wrapping(how, "quiet"))
+        boxes = QHBoxLayout()
+        boxes.setSpacing(GAP)
+        for path, title in _SAG:
+            box = self._reading(path, title, Length, self._show.length, 1)
+            boxes.addWidget(box, 1, Qt.AlignmentFlag.AlignTop)
+        card.column.addLayout(boxes)
+        card.column.addWidget(self.sag_said)
+        card.column.addStretch(1)
+        return card
+
+    def _oil_card(self) -> Card:
+        card = Card("Later: oil as it was drained")
+        row = QHBoxLayout()
+        row.setSpacing(ROOM)
+        for side in SIDES:
+            leg = QHBoxLayout()
+            leg.setSpacing(GAP)
+            box = self._reading(f"{side}.oil", f"{side} leg's oil", Volume, self._show.volume, 1)
+            look = self._words(f"{side}.oil_look", f"look of the {side} leg's oil", "clear, milky?")
+            leg.addWidget(box, 4)
+            leg.addWidget(look, 5)
+            row.addLayout(leg, 1)
+        card.column.addLayout(row)
+        return card
+
+    def _reading(
+        self, path: str, name: str, kind: type[Quantity], unit: str, cells: int
+    ) -> ReadingBox:
+        box = ReadingBox(self._theme, name, kind, unit, cells)
+        self.fields.add(path, box, f"{name} as found")
+        return box
+
+    def _words(self, path: str, name: str, hint: str) -> WordLine:
+        line = NoteLine(self._theme, name, hint)
+        self.fields.add(path, line, name)
+        return line
+
+    def _follow(self, _before: QWidget | None, now: QWidget | None) -> None:
+        """Bring what the keyboard reaches into view, with some room round it."""
+        if now is not None and self.page.widget().isAncestorOf(now):
+            self.page.ensureWidgetVisible(now, 20, 60)
+
+
+def _sag_lines(job: Job, show: Preferred) -> str:
+    said = [(load, sag_words(job, load, show)) for load in ("static", "rider")]
+    lines = [f"{load} sag {words}" for load, words in said if words]
+    return f"{', '.join(lines)[:1].upper()}{', '.join(lines)[1:]}." if lines else ""

@@ -1,0 +1,176 @@
+"""The Strip stage: how it was found, what is loosened in which order, and what came off."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import datetime
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from aligner.assessment.strip import StripAssessment, StripSubject
+from aligner.drawing.theme import GAP, ROOM, Theme
+from aligner.job import Job
+from aligner.units.preferred import Preferred
+from aligner.window.open_job import OpenJob
+from aligner.window.strip.as_found import AsFoundView
+from aligner.window.strip.loosen import LoosenView
+from aligner.window.strip.parts import PartsView
+from aligner.window.strip.views import StripView, StripViewRow
+from aligner.window.strip.words import Said, sentence_words
+from aligner.window.widgets.labels import main_button
+from aligner.window.widgets.part_stack import PartStack
+from aligner.window.widgets.wrapping_row import WrappingRow
+
+
+class StripStage(QWidget):
+    """Taking apart, in three parts of one page.
+
+    Signals:
+        finished: the person goes on to look at the parts.
+    """
+
+    finished = Signal()
+
+    def __init__(
+        self,
+        open_job: OpenJob,
+        theme: Theme,
+        show: Preferred,
+        now: Callable[[], datetime],
+    ) -> None:
+        super().__init__()
+        self._open_job = open_job
+        self._started: Job | None = None
+        self._view = StripView.LOOSEN
+        self.as_found = AsFoundView(open_job, theme, show)
+        self.loosen = LoosenView(open_job, theme, show, now)
+        self.parts = PartsView(open_job, theme, now)
+        self._pages: dict[StripView, QWidget] = {
+            StripView.AS_FOUND: self.as_found,
+            StripView.LOOSEN: self.loosen,
+            StripView.PARTS: self.parts,
+        }
+        self.views = StripViewRow()
+        self.go_on = main_button("")
+        self.loosen.door.hide()
+        self._stack = PartStack()
+        for page in self._pages.values():
+            self._stack.addWidget(page)
+        foot = WrappingRow(spacing=ROOM)
+        foot.add(self.views)
+        foot.add(self.loosen.door, 1)
+        foot.add_room()
+        foot.add(self.go_on)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(GAP)
+        column.addWidget(self._stack, 1)
+        column.addLayout(foot)
+        self.views.chosen.connect(self._open)
+        self.go_on.clicked.connect(self._go_on)
+        self.as_found.went_on.connect(self._to_button)
+        self.parts.went_on.connect(self._to_button)
+        self.loosen.finished.connect(self.finished)
+        self.loosen.readings_wanted.connect(self._read)
+        open_job.kept_changed.connect(self._take_another_job)
+
+    @property
+    def view(self) -> StripView:
+        """The part of the page that is open."""
+        return self._view
+
+    def sentence(self) -> Said:
+        """What to do now on the part that is open."""
+        return sentence_words(self._found, self._view, self.loosen.chosen)
+
+    def refresh(self) -> None:
+        """Show the job as it is now, on the part that is open."""
+        if self._started is None:
+            self._started, self._view = self._open_job.job, self._first_view()
+        self._show_view()
+        for view, page in ((StripView.AS_FOUND, self.as_found), (StripView.LOOSEN, self.loosen)):
+            if view is self._view:
+                page.refresh()
+        if self._view is StripView.PARTS:
+            self.parts.refresh()
+
+    def begin(self) -> None:
+        """Put the keyboard where the work stands; at refitting that is what goes back."""
+        self.refresh()
+        done = self._found.subject is StripSubject.DONE
+        if done and self._found.to_go_back and self._is_refitting:
+            self._view = StripView.PARTS
+        self._begin_view()
+
+    def _begin_view(self) -> None:
+        self.refresh()
+        match self._view:
+            case StripView.AS_FOUND:
+                self.as_found.begin()
+            case StripView.LOOSEN:
+                self.loosen.begin()
+            case _ if self._found.is_finished and self._found.to_go_back and self._is_refitting:
+                self.parts.begin_back()
+            case _:
+                self.parts.begin()
+
+    @property
+    def _found(self) -> StripAssessment:
+        return self._open_job.assessment.strip
+
+    @property
+    def _is_refitting(self) -> bool:
+        job = self._open_job.job
+        return bool(job.log) or any(each.back for each in job.strip.removed)
+
+    def _first_view(self) -> StripView:
+        found = self._found
+        if found.subject is StripSubject.HEIGHTS or not found.steps:
+            return StripView.AS_FOUND
+        if found.subject is StripSubject.DONE and found.to_go_back:
+            return StripView.PARTS
+        return StripView.LOOSEN
+
+    def _open(self, view: StripView) -> None:
+        self._view = view
+        self._begin_view()
+        self._open_job.look_changed.emit()
+
+    def _read(self, reads: str) -> None:
+        self._open(StripView.AS_FOUND)
+        self.as_found.begin(reads)
+
+    def _go_on(self) -> None:
+        if self._leads_to_loosen:
+            self._open(StripView.LOOSEN)
+        else:
+            self.finished.emit()
+
+    @property
+    def _leads_to_loosen(self) -> bool:
+        """Whether the loosening comes after the part that is open, and not the next stage."""
+        is_loosening = self._found.subject is StripSubject.LOOSEN
+        return self._view is StripView.AS_FOUND or (is_loosening and not self._is_refitting)
+
+    def _to_button(self) -> None:
+        self.go_on.setFocus(Qt.FocusReason.TabFocusReason)
+
+    def _show_view(self) -> None:
+        self.views.show_view(self._view)
+        self._stack.setCurrentWidget(self._pages[self._view])
+        is_loosen = self._view is StripView.LOOSEN
+        self.loosen.door.setVisible(is_loosen)
+        self.go_on.setVisible(not is_loosen)
+        ahead = "Loosen" if self._leads_to_loosen else "Inspect"
+        self.go_on.setText(f"Go on to {ahead}   Enter")
+
+    def _take_another_job(self) -> None:
+        """Where another job was opened, its history is empty: it begins at its own beginning."""
+        job = self._open_job.job
+        if self._open_job.edits.count() or self._open_job.has_unsaved_edits or job is self._started:
+            return
+        self._started = None
+        self.parts.pick.forget_typing()
+        self.as_found.fields.forget_typing()
+        self.loosen.door.begin_anew()

@@ -1,0 +1,60 @@
+"""The row of plain buttons that says which part of the Strip page is shown."""
+
+from __future__ import annotations
+
+from enum import StrEnum
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QWidget
+
+from aligner.drawing.theme import GAP
+from aligner.window.bike.choices import PressButton
+from aligner.window.widgets.wrapping_row import WrappingRow
+
+
+class StripView(StrEnum):
+    """What the page shows: the value is the word on its button."""
+
+    AS_FOUND = "&As found"
+    LOOSEN = "&Loosen"
+    PARTS = "&Parts off"
+
+    @property
+    def title(self) -> str:
+        """The word without its shortcut mark."""
+        return self.value.replace("&", "")
+
+
+class StripViewRow(QWidget):
+    """One button for each part; Alt and the marked letter opens it.
+
+    Signals:
+        chosen: a part.
+    """
+
+    chosen = Signal(object)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._buttons: dict[StripView, PressButton] = {}
+        row = WrappingRow(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(GAP // 2)
+        for view in StripView:
+            button = PressButton(view.value)
+            button.setCheckable(True)
+            button.setAccessibleName(f"Show: {view.title}")
+            button.clicked.connect(lambda _=False, view=view: self.chosen.emit(view))
+            row.add(button)
+            self._buttons[view] = button
+
+    def button(self, view: StripView) -> PressButton:
+        """The button of a part."""
+        return self._buttons[view]
+
+    def show_view(self, view: StripView) -> None:
+        """Mark the part that is open: its button is pressed in, and says so."""
+        for each, button in self._buttons.items():
+            button.setChecked(each is view)
+            button.setText(f"✓ {each.value}" if each is view else each.value)
+            button.setAccessibleDescription("open" if each is view else "")

@@ -1,0 +1,1 @@
+"""The Tighten stage: the list, ticked step by step."""

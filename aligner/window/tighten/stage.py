@@ -1,0 +1,242 @@
+"""The Tighten stage: the step in hand large, its bolts lit, the whole list at a glance beside it.
+
+The trap: after every change of the job the step in hand may be another one. The screen follows
+it unless the person has chosen a step elsewhere in the list to look at.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import datetime
+from itertools import pairwise
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from aligner.assessment import StepStanding
+from aligner.assessment.ticks import with_tick
+from aligner.drawing.theme import GAP, ROOM, Theme
+from aligner.errors import AlignerError
+from aligner.job.edits_align import with_heights_to_read_again
+from aligner.job.edits_tighten import with_untick
+from aligner.units.preferred import Preferred
+from aligner.window.open_job import OpenJob
+from aligner.window.tighten.bolt_card import BoltCard
+from aligner.window.tighten.rest import RestCard
+from aligner.window.tighten.step_card import StepCard
+from aligner.window.tighten.step_list import StepList
+from aligner.window.tighten.tick_door import TickDoor
+from aligner.window.widgets.folding_row import FoldingRow
+from aligner.window.widgets.part_stack import PartStack
+
+
+class TightenStage(QWidget):
+    """The ordered checklist.
+
+    Signals:
+        heights_wanted: the heights are to be read again, on the Align stage.
+        sheet_wanted: the fasteners are to be given, on the Bike stage.
+        finished: the list is done and the person goes on.
+    """
+
+    heights_wanted = Signal()
+    sheet_wanted = Signal()
+    finished = Signal()
+
+    def __init__(
+        self,
+        open_job: OpenJob,
+        theme: Theme,
+        show: Preferred,
+        now: Callable[[], datetime],
+    ) -> None:
+        super().__init__()
+        self._open_job = open_job
+        self._theme = theme
+        self._show = show
+        self._now = now
+        self._shown_key = ""
+        self._follows = True
+        self.card = StepCard(theme, show)
+        self.rest = RestCard(theme)
+        self.list = StepList(theme, show)
+        self.bolts = BoltCard(theme)
+        self.door = TickDoor(theme, show)
+        self.wrench_card: QWidget | None = None
+        self._lay_out()
+        self._connect()
+
+    @property
+    def done(self) -> QWidget:
+        """The button that ticks."""
+        return self.door.done
+
+    @property
+    def reason(self) -> QWidget:
+        """The line in which a reason is written."""
+        return self.door.reason
+
+    @property
+    def read_again(self) -> QWidget:
+        """The button that puts the heights by, to be read again."""
+        return self.door.read_again
+
+    def sentence(self) -> tuple[str, str, str]:
+        """The step on the screen, and why it stands where it stands."""
+        tightening = self._open_job.assessment.tightening
+        standing = self._standing()
+        if standing is not None:
+            return f"{standing.step.title}.", standing.step.reason, ""
+        if tightening.steps:
+            return "Everything is done up.", "Go on to Prove: brakes first.", ""
+        return "There is nothing to tighten.", "", ""
+
+    def refresh(self) -> None:
+        """Show the list as it is now, the step in hand chosen unless another is looked at."""
+        steps = self._open_job.assessment.tightening.steps
+        known = any(each.step.key == self._shown_key for each in steps)
+        if self._follows or not known:
+            self._go_to_next()
+        self.list.show_steps(steps, self._shown_key)
+        self._show_step()
+
+    def begin(self) -> None:
+        """Choose the step in hand and put the keyboard on the list."""
+        self._follows = True
+        self.refresh()
+        if not self._open_job.edits.count():  # nothing was done yet: it may be another job
+            self.door.begin_anew()
+        self._focus()
+
+    def _focus(self) -> None:
+        """Put the keyboard on the list, or on the button where no list is to be seen."""
+        if self._standing() is not None and not self.list.isHidden():
+            place: QWidget = self.list
+        elif self._open_job.assessment.tightening.steps:
+            place = self.door.done
+        else:
+            place = self.rest.go
+        place.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _standing(self) -> StepStanding | None:
+        steps = self._open_job.assessment.tightening.steps
+        return next((each for each in steps if each.step.key == self._shown_key), None)
+
+    def _go_to_next(self) -> None:
+        self._follows = True
+        standing = self._open_job.assessment.tightening.next_step
+        self._shown_key = standing.step.key if standing else ""
+
+    def _chosen(self, row: int) -> None:
+        tightening = self._open_job.assessment.tightening
+        if not 0 <= row < len(tightening.steps):
+            return
+        self._shown_key = tightening.steps[row].step.key
+        in_hand = tightening.next_step
+        self._follows = in_hand is not None and in_hand.step.key == self._shown_key
+        self.list.follow_choice()
+        self._show_step()
+        self._open_job.look_changed.emit()
+
+    def _back(self) -> None:
+        self._go_to_next()
+        self.refresh()
+        self._open_job.look_changed.emit()
+
+    def _show_step(self) -> None:
+        job, assessment = self._open_job.job, self._open_job.assessment
+        tightening = assessment.tightening
+        standing = self._standing()
+        self.bolts.show_step(job, assessment, standing)
+        self.door.show_standing(standing, is_finished=tightening.is_finished)
+        if standing is not None:
+            self.card.show_step(job, assessment, standing)
+        elif tightening.steps:
+            self.rest.show_finished(job, tightening)
+        else:
+            notices = tightening.notices
+            self.rest.show_empty(notices[0].text if notices else "The sheet lists no fasteners.")
+        self.left.setCurrentWidget(self.card if standing is not None else self.rest)
+        has_list = bool(tightening.steps)
+        self.list.setVisible(has_list and not self.door.wrenches.isChecked())
+        self.bolts.setVisible(has_list and not self.door.wrenches.isChecked())
+        if standing is None and self.door.wrenches.isChecked():
+            self.door.wrenches.setChecked(False)
+        if self.wrench_card is not None and self.wrench_card.isVisible():
+            self.wrench_card.show_job(job, assessment, standing)
+            for before, after in pairwise([*self.wrench_card.stops(), *self.door.stops()]):
+                QWidget.setTabOrder(before, after)
+
+    def _ticked(self, key: str, torque: object, wrench: str, reason: str) -> None:
+        title = next(
+            each.step.title
+            for each in self._open_job.assessment.tightening.steps
+            if each.step.key == key
+        )
+        self._follows = True
+        try:
+            self._open_job.edit(
+                title,
+                lambda job: with_tick(
+                    job, key, self._now(), torque=torque, wrench=wrench, reason=reason
+                ),
+            )
+        except AlignerError as refusal:
+            self.door.say(f"Nothing was ticked. {refusal}.")
+        self._focus()
+
+    def _unticked(self, key: str, reason: str) -> None:
+        self._open_job.edit("untick a step", lambda job: with_untick(job, key, self._now(), reason))
+        self._focus()
+
+    def _read_again(self) -> None:
+        standing = self._standing()
+        if standing is not None and standing.step.reads == "protrusion":
+            self._open_job.edit(
+                "heights to read again", lambda job: with_heights_to_read_again(job, self._now())
+            )
+        self.heights_wanted.emit()
+
+    def _fold_wrenches(self, is_open: bool) -> None:
+        """Show the wrenches in place of list and drawing; the step in hand stays beside them."""
+        if is_open and self.wrench_card is None:
+            from aligner.window.tighten.wrench_card import WrenchCard
+
+            self.wrench_card = WrenchCard(self._open_job, self._theme, self._show)
+            self.wrench_card.left.connect(lambda: self.door.wrenches.setChecked(False))
+            self._cards.add(self.wrench_card, 64)
+        if self.wrench_card is not None:
+            self.wrench_card.setVisible(is_open)
+        self._show_step()
+        if is_open and self.wrench_card is not None:
+            self.wrench_card.begin()
+        else:
+            self._focus()
+
+    def _connect(self) -> None:
+        self.list.currentRowChanged.connect(self._chosen)
+        self.list.acted.connect(self.door.act)
+        self.list.let_go.connect(self.door.let_go)
+        self.list.back_wanted.connect(self.door.leave)
+        self.door.ticked.connect(self._ticked)
+        self.door.unticked.connect(self._unticked)
+        self.door.went_on.connect(self.finished)
+        self.door.list_wanted.connect(self._focus)
+        self.door.back_wanted.connect(self._back)
+        self.door.read_again.clicked.connect(self._read_again)
+        self.door.wrenches.toggled.connect(self._fold_wrenches)
+        self.rest.sheet_wanted.connect(self.sheet_wanted)
+
+    def _lay_out(self) -> None:
+        self.left = PartStack()
+        self.left.addWidget(self.card)
+        self.left.addWidget(self.rest)
+        self._cards = FoldingRow(self._theme, spacing=GAP)
+        self._cards.add(self.left, 40)
+        self._cards.add(self.bolts, 29)
+        self._cards.add(self.list, 35)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(ROOM - 4)
+        column.addWidget(self._cards, 1)
+        column.addWidget(self.door)

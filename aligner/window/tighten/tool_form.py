@@ -1,0 +1,134 @@
+"""A form in place for one wrench or one adapter: Enter walks down it and keeps it at the end.
+
+The trap: nothing typed is lost. A line that cannot be read keeps its text, is marked, and says
+why; the form stays until it is kept or left.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QWidget
+
+from aligner.drawing.theme import GAP, Theme
+from aligner.errors import AlignerError
+from aligner.window.prove.check_row import Tick
+from aligner.window.tighten.wrench_fields import Field, FieldRefused
+from aligner.window.widgets.labels import Card, label, main_button, set_tone
+from aligner.window.widgets.typed_line import TypedLine
+
+Keep = Callable[[dict[str, str], bool], None]
+
+
+class ToolForm(Card):
+    """The lines of one tool.
+
+    Signals:
+        typed: something was typed or ticked.
+        left: the form is put away, its lines emptied.
+    """
+
+    typed = Signal()
+    left = Signal()
+
+    def __init__(self, theme: Theme, fields: tuple[Field, ...], keep: Keep, tick: str = "") -> None:
+        super().__init__()
+        self._keep = keep
+        self._title = label("", "strong")
+        self.lines: dict[str, TypedLine] = {}
+        self.tick = Tick(tick)
+        if not tick:
+            self.tick.hide()
+        self.refusal = label("", "text", wraps=True, tone="attention")
+        self.keep_button = main_button("Keep   Enter")
+        self.leave_button = QPushButton("Leave it   Esc")
+        self.column.addWidget(self._title)
+        self.column.addLayout(self._grid(theme, fields))
+        self.column.addWidget(self.tick)
+        self.column.addWidget(self.refusal)
+        foot = QHBoxLayout()
+        foot.addStretch(1)
+        foot.addWidget(self.leave_button)
+        foot.addWidget(self.keep_button)
+        self.column.addLayout(foot)
+        self.keep_button.clicked.connect(self.keep)
+        self.leave_button.clicked.connect(self.leave)
+        self.tick.clicked.connect(lambda _: self.typed.emit())
+        self.hide()
+
+    def begin(self, title: str, texts: dict[str, str], *, is_ticked: bool = False) -> None:
+        """Show the form with what is known, the keyboard in its first line."""
+        self._title.setText(title)
+        self.setAccessibleName(title)
+        for key, line in self.lines.items():
+            line.setText(texts.get(key, ""))
+            self._mark(line, "")
+        self.tick.setChecked(is_ticked)
+        self.refusal.hide()
+        self.show()
+        first = next(iter(self.lines.values()))
+        first.setFocus(Qt.FocusReason.OtherFocusReason)
+        first.selectAll()
+        self.typed.emit()
+
+    def stops(self) -> list[QWidget]:
+        """Where the keyboard stops, as the eye goes."""
+        return [*self.lines.values(), self.tick, self.leave_button, self.keep_button]
+
+    def texts(self) -> dict[str, str]:
+        """What stands in the lines."""
+        return {key: line.text() for key, line in self.lines.items()}
+
+    def keep(self) -> None:
+        """Keep what is typed, or say what stands against it."""
+        for line in self.lines.values():
+            self._mark(line, "")
+        try:
+            self._keep(self.texts(), self.tick.isChecked())
+        except AlignerError as refusal:
+            said = str(refusal)
+            self.refusal.setText(f"{said[:1].upper()}{said[1:]}.")
+            self.refusal.show()
+            key = refusal.key if isinstance(refusal, FieldRefused) else "name"
+            line = self.lines.get(key, self.lines["name"])
+            self._mark(line, said)
+            line.setFocus(Qt.FocusReason.OtherFocusReason)
+            return
+        self.leave()
+
+    def leave(self) -> None:
+        """Put the form away."""
+        self.hide()
+        self.left.emit()
+
+    def _grid(self, theme: Theme, fields: tuple[Field, ...]) -> QGridLayout:
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(GAP)
+        grid.setVerticalSpacing(GAP // 2)
+        for place, field in enumerate(fields):
+            row, pair = divmod(place, 2)
+            line = TypedLine(field.label, field.example)
+            line.setMinimumHeight(theme.px(34))
+            line.entered.connect(lambda key=field.key: self._go_on(key))
+            line.escaped.connect(self.leave)
+            line.textEdited.connect(lambda _: self.typed.emit())
+            self.lines[field.key] = line
+            words: QWidget = label(field.label, "small", wraps=True)
+            grid.addWidget(words, row, 2 * pair)
+            grid.addWidget(line, row, 2 * pair + 1)
+        for column, share in enumerate((4, 6, 4, 6)):
+            grid.setColumnStretch(column, share)
+        return grid
+
+    def _go_on(self, key: str) -> None:
+        keys = list(self.lines)
+        place = keys.index(key) + 1
+        if place == len(keys):
+            self.keep()
+        else:
+            self.lines[keys[place]].setFocus(Qt.FocusReason.TabFocusReason)
+
+    def _mark(self, line: TypedLine, why: str) -> None:
+        set_tone(line, "refused", "true" if why else "false")
+        line.setAccessibleDescription(why)

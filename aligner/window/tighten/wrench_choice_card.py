@@ -1,0 +1,114 @@
+"""Which wrench and adapter the joint in hand is tightened with: chosen, or the best at hand."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QComboBox, QGridLayout
+
+from aligner.assessment import StepStanding
+from aligner.assessment.tightening import TighteningAssessment
+from aligner.assessment.wrenches import ToolForStep, Tools, tools_of
+from aligner.drawing.theme import GAP, Theme
+from aligner.fastening.steps import Step
+from aligner.job import Job, WrenchChoice
+from aligner.window.widgets.labels import Card, label
+from aligner.window.widgets.page import wrapping
+from aligner.window.widgets.quiet_choice import QuietChoice
+
+_NARROW = QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+_BEST = "the best of those at hand"
+_PLAIN = "plain socket"
+
+
+class WrenchChoiceCard(Card):
+    """Two choices, each with what comes of it.
+
+    Signals:
+        chosen: name of the wrench or "" for the best, name of the adapter or "" for none.
+    """
+
+    chosen = Signal(str, str)
+
+    def __init__(self, theme: Theme) -> None:
+        super().__init__()
+        self._title = label("", "strong", wraps=True)
+        self.wrench = QuietChoice("wrench for this joint")
+        self.adapter = QuietChoice("adapter for this joint")
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(GAP)
+        grid.setColumnStretch(1, 1)
+        for row, (name, choice) in enumerate((("Wrench", self.wrench), ("Adapter", self.adapter))):
+            choice.setMinimumHeight(theme.px(34))
+            choice.setSizeAdjustPolicy(_NARROW)
+            grid.addWidget(label(name, "quiet"), row, 0)
+            grid.addWidget(choice, row, 1)
+            choice.activated.connect(lambda _: self._choose())
+        self.column.addWidget(self._title)
+        self.column.addLayout(grid)
+        self.column.addWidget(
+            wrapping("A socket that stands concentric on the nut changes nothing.", "small")
+        )
+
+    def show_step(
+        self, job: Job, tightening: TighteningAssessment, standing: StepStanding | None
+    ) -> None:
+        """Show what is chosen for a step's joint; hidden where it has no torque."""
+        step = standing.step if standing is not None else None
+        takes_wrench = step is not None and step.joint is not None and step.target_nm is not None
+        self.setVisible(takes_wrench and bool(job.wrenches))
+        if step is None or not takes_wrench:
+            return
+        self._title.setText(f"For the {step.joint}")
+        choice = job.wrench_choices.get(step.joint or "", WrenchChoice())
+        full = _full_pass(tightening, step)
+        tools = tools_of(job)
+        wrenches = [("", _BEST)]
+        for name in job.wrenches:
+            found = _with(tools, full, step, name, choice.adapter)
+            wrenches.append((name, f"{name}: {_comes_to(found)}"))
+        _fill(self.wrench, wrenches, choice.wrench or "")
+        adapters = [("", _PLAIN), *((name, name) for name in job.adapters)]
+        _fill(self.adapter, adapters, choice.adapter or "")
+
+    def _choose(self) -> None:
+        self.chosen.emit(self.wrench.currentData() or "", self.adapter.currentData() or "")
+
+
+def _fill(choice: QComboBox, rows: list[tuple[str, str]], chosen: str) -> None:
+    choice.blockSignals(True)
+    choice.clear()
+    for name, words in rows:
+        choice.addItem(words, name)
+    choice.setCurrentIndex(max(choice.findData(chosen), 0))
+    choice.blockSignals(False)
+
+
+def _full_pass(tightening: TighteningAssessment, step: Step) -> Step:
+    """The pass that has the joint's own limits."""
+    mates = [each.step for each in tightening.steps if each.step.joint == step.joint]
+    return next((each for each in mates if each.low_nm is not None), step)
+
+
+def _with(
+    tools: Tools, full: Step, step: Step, wrench: str, adapter: str | None
+) -> ToolForStep | None:
+    """What comes of one wrench for a step."""
+    target = full.target_nm if step.kind != "seat" else step.target_nm
+    if step.joint is None or target is None:
+        return None
+    limits = step if step.kind == "seat" else full
+    low = limits.low_nm if limits.low_nm is not None else target
+    high = limits.high_nm if limits.high_nm is not None else target
+    chosen = {step.joint: WrenchChoice(wrench=wrench, adapter=adapter or None)}
+    return Tools(tools.wrenches, tools.adapters, chosen).for_torque(
+        step.joint, target, low, high, step.fraction
+    )
+
+
+def _comes_to(tool: ToolForStep | None) -> str:
+    if tool is None or not tool.can_be_set:
+        return "cannot be set to this"
+    said = f"set {tool.setting_text}"
+    if tool.is_inside is None:
+        return said
+    return f"{said}, {'inside' if tool.is_inside else 'not inside'} what is specified"
