@@ -158,6 +158,7 @@ def _assess_readings(job: Job, readings: InLineReadings | None) -> InLineAssessm
             )
         )
     elif isinstance(tolerance, Length):
+        notices += _short_height(job, readings)
         result = judged(
             measured.reading_mm,
             whole.standard_uncertainty,
@@ -199,6 +200,23 @@ def _assess_readings(job: Job, readings: InLineReadings | None) -> InLineAssessm
         is_convergence=isinstance(readings, SpreadReadings),
         is_held_to_length=isinstance(tolerance, Length),
     )
+
+
+def _short_height(job: Job, readings: InLineReadings | None) -> list[Notice]:
+    """A length read over a small height passes a large angle: said where it is a quarter or less.
+
+    A quarter of the bracket spacing: common practice, no source.
+    """
+    height, spacing = readings.height if readings else None, job.sheet.fork.bracket_spacing
+    if height is None or spacing is None or height.value > spacing.value / 4:
+        return []
+    return [
+        attention(
+            f"{WHERE}.height",
+            f"Read over a height of {height} only, against {spacing} between the brackets: what "
+            "is within there may be out over the whole. Read over a greater height.",
+        )
+    ]
 
 
 def _refused(error: AlignerError) -> Notice:

@@ -171,3 +171,15 @@ def _difference_as_found(job: Job) -> float:
 
 def _rise(height_mm: float | None, standard_mm: float | None) -> float:
     return height_mm - standard_mm if height_mm is not None and standard_mm is not None else 0.0
+
+
+def lean_words(lean_deg: float) -> str:
+    """The axle's lean in words: "axle leans 0.46°, left end high", or "axle level".
+
+    Args:
+        lean_deg: positive where the left end is the higher.
+    """
+    lean = f"{abs(lean_deg):.2f}"
+    if not float(lean):
+        return "axle level"
+    return f"axle leans {lean}°, {'left' if lean_deg > 0 else 'right'} end high"

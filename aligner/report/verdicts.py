@@ -14,7 +14,7 @@ from aligner.assessment.in_line import InLineAssessment
 from aligner.assessment.protrusion import ProtrusionAssessment
 from aligner.assessment.readings import Judged
 from aligner.assessment.squaring import SquaringAssessment
-from aligner.assessment.steering import SteeringAssessment
+from aligner.assessment.steering import SteeringAssessment, lean_words
 from aligner.sheet.quantities import Angle
 from aligner.units.preferred import Preferred
 
@@ -105,7 +105,7 @@ def _steering(found: SteeringAssessment, show: Preferred) -> str:
         change = show.show_length(now.trail_change_mm)
         parts.append(f"trail changed by {change} against the sheet")
     if found.axle_lean_deg is not None:
-        parts.append(f"axle leans {show.show_angle(found.axle_lean_deg)}")
+        parts.append(lean_words(found.axle_lean_deg))
     return ", ".join(parts) or "not known: the sheet lacks dimensions for it"
 
 

@@ -177,3 +177,12 @@ def test_a_tolerance_in_millimetres_is_held_against_what_was_read(method):
     assert found.is_held_to_length
     assert found.judged.tolerance == 0.2
     assert found.verdict is Verdict.OUT
+
+
+@pytest.mark.parametrize(("height", "is_said"), [(1, True), (47, True), (48, False), (150, False)])
+def test_a_length_read_over_a_small_height_asks_for_attention(height, is_said):
+    # 190 mm between the brackets: a quarter is 47.5 mm.
+    readings = plate(0.1).with_changes(height=mm(height))
+    found = assess_in_line(job_with(readings, tolerance="0.5 mm"))
+    assert found.verdict is Verdict.WITHIN
+    assert is_said == any("Read over a greater height" in each.text for each in found.notices)

@@ -19,7 +19,7 @@ from aligner.assessment.road_figures import (
     road_table,
     what_if,
 )
-from aligner.assessment.steering import missing_for_steering
+from aligner.assessment.steering import lean_words, missing_for_steering
 from aligner.data_files import demo
 from aligner.job import Job
 from aligner.sheet.quantities import SignedLength
@@ -160,3 +160,15 @@ def test_nothing_is_edited_by_supposing():
     before = job.model_dump_json()
     table(job, 12.0)
     assert job.model_dump_json() == before
+
+
+@pytest.mark.parametrize(
+    ("lean", "words"),
+    [
+        (0.46, "axle leans 0.46°, left end high"),
+        (-0.46, "axle leans 0.46°, right end high"),
+        (0.004, "axle level"),
+    ],
+)
+def test_the_lean_says_which_end_is_high(lean, words):
+    assert lean_words(lean) == words

@@ -209,7 +209,11 @@ def test_a_torque_far_out_is_asked_about_first(qtbot, bench):
     assert len(view.open_job.job.log) == count
 
     keys(qtbot, ENTER)
-    assert view.open_job.job.log[-1].torque.text == "99 N·m"
+    assert len(view.open_job.job.log) == count
+    qtbot.keyClicks(view.step.door.reason, "new bolts")
+    keys(qtbot, ENTER)
+    entry = view.open_job.job.log[-1]
+    assert (entry.torque.text, entry.reason) == ("99 N·m", "new bolts")
 
 
 def test_a_hold_point_wants_its_key_twice(qtbot, bench):

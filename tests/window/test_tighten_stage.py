@@ -107,7 +107,12 @@ def test_a_value_in_the_wrong_unit_is_asked_about_in_place_before_it_is_kept(
     assert len(window.open_job.job.log) == before
 
     qtbot.keyClick(page.door.value, Qt.Key.Key_Return)
-    assert str(window.open_job.job.log[-1].torque) == "23 lbf·ft"
+    assert len(window.open_job.job.log) == before
+    assert page.door.reason.hasFocus()
+    qtbot.keyClicks(page.door.reason, "as the new bolts ask")
+    qtbot.keyClick(page.door.reason, Qt.Key.Key_Return)
+    entry = window.open_job.job.log[-1]
+    assert (str(entry.torque), entry.reason) == ("23 lbf·ft", "as the new bolts ask")
 
 
 def test_a_value_asked_about_and_then_changed_is_asked_about_again(qtbot, window, tighten):

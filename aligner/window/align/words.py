@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from aligner.assessment import Assessment
 from aligner.assessment.squaring import PairAssessment
+from aligner.assessment.steering import lean_words
 from aligner.geometry import Policy
 from aligner.job import Job, SquaringPair
 from aligner.units.preferred import Preferred
@@ -41,8 +42,7 @@ def road_words(assessment: Assessment, show: Preferred, *, is_brief: bool = Fals
     found = assessment.steering
     parts = []
     if found.axle_lean_deg is not None:
-        lean = f"{abs(found.axle_lean_deg):.2f}"
-        parts.append(f"axle leans {lean}°" if float(lean) else "axle level")
+        parts.append(lean_words(found.axle_lean_deg))
     if found.patch_shift_mm is not None:
         way = "left" if found.patch_shift_mm > 0 else "right"
         shift = show.show_length(abs(found.patch_shift_mm))

@@ -114,7 +114,7 @@ class RecheckRow(QWidget):
             return
         asked = self._doubt(standing, seen)
         if asked and self._agreed != self.value.text():
-            self.say(asked)
+            self.say(f"{asked} Type it over, or Enter once more to keep it.")
             self._agreed = self.value.text()
             return
         tool = standing.tool

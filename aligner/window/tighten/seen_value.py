@@ -80,7 +80,7 @@ def doubt(seen: Torque, goal: Wanted | None, show: Preferred) -> str:
         said = f"{seen.text}, which is {show.show_torque(seen.value)}, is {side} {goal.text}"
     unit = _unit_meant(seen, goal)
     hint = f" Is it {unit}?" if unit else ""
-    return f"{said}.{hint} Type it over, or Enter once more to keep it."
+    return f"{said}.{hint}"
 
 
 def _unit_meant(seen: Torque, goal: Wanted) -> str:

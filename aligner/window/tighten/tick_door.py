@@ -60,7 +60,7 @@ class TickDoor(DoorRow):
         self._show = show
         self._standing: StepStanding | None = None
         self._offered = ""
-        self._agreed = ""
+        self._asked_about = ""
         self._typed: dict[str, Typed] = {}  # by the step's key
         self.hold_key = HoldKey(self)
         self._connect()
@@ -207,10 +207,11 @@ class TickDoor(DoorRow):
         tool = standing.tool
         goal = wanted(standing.step, tool.setting_nm if tool else None, self._offered)
         asked = doubt(seen, goal, self._show)
-        if asked and self._agreed != self.value.text():
-            self._agreed = self.value.text()
-            self.say(asked)
+        if asked and not (self._asked_about == self.value.text() and self.reason.text().strip()):
+            self._asked_about = self.value.text()
+            self.say(f"{asked} Type it over, or write the reason why it is kept.")
             self.mark_value(asked)
+            self.reason.show()  # the keyboard stays: the value is more often wrong than meant
             return False
         return True
 
@@ -224,13 +225,15 @@ class TickDoor(DoorRow):
     def _forget(self) -> None:
         """Take every question back."""
         self.hold_key.drop()
-        self._agreed = ""
+        self._asked_about = ""
         self.reason.clear()
         self.reason.hide()
         self.say("")
 
     def _value_edited(self) -> None:
-        self._agreed = ""
+        if self._asked_about:
+            self._asked_about = ""
+            self.reason.hide()
         self.mark_value("")
         if not self.reason.isVisible():
             self.say("")
