@@ -5,6 +5,7 @@ import os
 import pytest
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+os.environ["LC_ALL"] = "C.UTF-8"  # the words are asked for in English, whatever is spoken here
 
 
 @pytest.fixture(scope="session", autouse=True)

@@ -12,6 +12,7 @@ PACKAGE = ROOT / "aligner"
 
 #: What each part may import of the others.
 ALLOWED = {
+    "language": set(),
     "units": set(),
     "gauging": set(),
     "geometry": set(),
@@ -23,7 +24,7 @@ ALLOWED = {
     "assessment": {"job", "sheet", "units", "gauging", "geometry", "fastening", "legs"},
     "drawing": {"job", "sheet"},
 }
-EVERYWHERE = {"errors", "data_files"}
+EVERYWHERE = {"errors", "data_files", "language"}
 WITHOUT_QT = set(ALLOWED) - {"drawing"}
 
 

@@ -6,6 +6,7 @@ ever for the eye: documents keep what was typed.
 
 from __future__ import annotations
 
+from aligner.language import decimal_sign
 from aligner.units.dimension import LENGTH, TORQUE, VOLUME, Dimension, factor
 
 #: Decimals that make sense to a mechanic's eye, by unit; what is not listed takes one.
@@ -45,18 +46,21 @@ def shown(value: float, dimension: Dimension, unit: str | None = None, *, fine: 
     """
     symbol = unit or dimension.own_unit
     number = rounded(value / factor(dimension, symbol), _DECIMALS.get(symbol, 1) + fine)
-    if symbol in _CUTS_TRAILING_ZEROS and "." in number:
-        number = number.rstrip("0").removesuffix(".")
+    if symbol in _CUTS_TRAILING_ZEROS and decimal_sign() in number:
+        number = number.rstrip("0").removesuffix(decimal_sign())
     suffix = _UNSPACED.get(symbol)
     return f"{number}{suffix}" if suffix else f"{number} {symbol}"
 
 
 def rounded(number: float, decimals: int) -> str:
-    """A number with so many decimals, never "-0"; the minus is the true one (U+2212)."""
+    """A number with so many decimals, never "-0"; the minus is the true one (U+2212).
+
+    The decimal sign is that of the language spoken.
+    """
     text = f"{number:.{max(decimals, 0)}f}"
     if float(text) == 0.0:
         text = text.removeprefix("-")
-    return text.replace("-", "−")
+    return text.replace("-", "−").replace(".", decimal_sign())
 
 
 #: The dimensions for which a person has a choice of unit, with the symbols on offer.

@@ -1,7 +1,8 @@
 """Reading a quantity that a person typed, or that a document holds.
 
 The trap: nothing may be guessed without a word. A comma is a decimal comma, but `1,450`
-could also be one thousand four hundred and fifty, so it is asked about; `lb` alone is no
+could also be one thousand four hundred and fifty, so it is asked about where the language
+spoken writes decimals with a point; `lb` alone is no
 torque; `Nm` is newton metre here and a length of nanometres nowhere.
 """
 
@@ -11,6 +12,7 @@ import re
 from dataclasses import dataclass
 
 from aligner.errors import AlignerError
+from aligner.language import decimal_sign
 from aligner.units.dimension import EVERY_DIMENSION, Dimension, Unit, factor, folded
 
 
@@ -97,7 +99,7 @@ def _number(found: re.Match[str], text: str) -> tuple[str, float]:
         number = f"{sign}{whole}{found['over']}/{found['under']}"
         return number, -magnitude if sign else magnitude
     digits = found["decimal"]
-    if _THOUSANDS_OR_DECIMALS.fullmatch(digits):
+    if decimal_sign() != "," and _THOUSANDS_OR_DECIMALS.fullmatch(digits):
         with_point, without = digits.replace(",", "."), digits.replace(",", "")
         raise UnreadableQuantity(
             "", f"“{digits}” can be read as {with_point} or as {without}", "write one of the two"

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QApplication
 from aligner.data_files import demo as demo_document
 from aligner.drawing.theme import scale_to_fit, theme_for
 from aligner.storage.places import recovery_folder
+from aligner.window.language import language_for, speak_language
 from aligner.window.main_window import MainWindow
 from aligner.window.preferences import preferences_in
 
@@ -29,6 +30,7 @@ def run_window(path: Path | None, *, demo: bool = False) -> int:
     settings = QSettings()
     screen = application.primaryScreen().availableGeometry()
     chosen = preferences_in(settings)
+    speak_language(language_for(chosen.language))
     fit = scale_to_fit(screen.width(), screen.height())
     theme = theme_for(chosen.appearance, fit * chosen.text_size / 100)
     application.setPalette(theme.qt_palette())

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
     QApplication,
     QHBoxLayout,
     QMainWindow,
+    QMenu,
     QPushButton,
     QVBoxLayout,
     QWidget,
@@ -31,6 +32,7 @@ from aligner.assessment.stages import where_to_begin
 from aligner.drawing.theme import EDGE, HEIGHT, WIDTH, Theme, theme_for
 from aligner.job import Job
 from aligner.job.stamps import now_here
+from aligner.language import say
 from aligner.units.preferred import Preferred
 from aligner.window.beside import PagesBeside
 from aligner.window.files.autosave import Autosave
@@ -40,6 +42,7 @@ from aligner.window.files.file_menu import FileMenu
 from aligner.window.files.filing import Filing
 from aligner.window.files.printing import Printing
 from aligner.window.files.recent import RecentFiles
+from aligner.window.language import language_for, speak_language
 from aligner.window.menus import fill_menus
 from aligner.window.open_job import OpenJob
 from aligner.window.page_stack import PageStack
@@ -105,6 +108,9 @@ class MainWindow(QMainWindow):
         )
         self._pages_beside = PagesBeside(
             self, self.filing, self.question, settings, self.take_preferences
+        )
+        self.printing = Printing(
+            self.open_job, self.filing, self.question, self._setting.show, settings, window=self
         )
         self._autosave: Autosave | None = None
         self._recovery = recovery
@@ -190,6 +196,7 @@ class MainWindow(QMainWindow):
         self.filing.keep_what_is_typed()
         keep_preferences(self._settings, chosen)
         self._preferences = chosen
+        is_other_language = speak_language(language_for(chosen.language))
         theme = theme_for(chosen.appearance, self._fit * chosen.text_size / 100)
         self._setting = replace(self._setting, theme=theme, show=chosen.units)
         self.printing.show = chosen.units
@@ -199,9 +206,19 @@ class MainWindow(QMainWindow):
         if isinstance(application, QApplication):
             application.setPalette(theme.qt_palette())
         self.setStyleSheet(style_sheet(theme))
+        if is_other_language:
+            self._forget_words()
         self.stages.set_theme(theme)
         self._fold_stages()
         self.show_preferences()
+
+    def _forget_words(self) -> None:
+        """Make anew what was made in the language spoken before."""
+        self.open_job.say_anew()
+        for menu in self.menuBar().findChildren(QMenu):
+            menu.deleteLater()
+        self.menuBar().clear()
+        self._fill_menus()
 
     def say(self) -> None:
         """Say again what the page on the screen has to say."""
@@ -274,8 +291,10 @@ class MainWindow(QMainWindow):
         self._watch.copy = lambda: autosave.copy
         autosave.failed.connect(
             lambda words: self.question.ask(
-                f"No recovery copy can be written; save the job now and then. {words}.",
-                [("Understood", lambda: None)],
+                say(
+                    "No recovery copy can be written; save the job now and then. {why}.", why=words
+                ),
+                [(say("Understood"), lambda: None)],
                 takes_keyboard=False,
             )
         )
@@ -294,27 +313,21 @@ class MainWindow(QMainWindow):
     def _say_kept(self) -> None:
         path = self.open_job.path
         if self.open_job.has_unsaved_edits:
-            words = "edits not saved"
+            words = say("edits not saved")
         elif self.open_job.only_read:
-            words = "open to read"
+            words = say("open to read")
         else:
-            words = f"saved in {path.name}" if path else "not saved in a file yet"
+            words = (
+                say("saved in {file}", file=path.name) if path else say("not saved in a file yet")
+            )
         self.stages.show_kept(words)
-        name = path.name if path else "new job"
-        only_read = " (to read)" if self.open_job.only_read else ""
+        name = path.name if path else say("new job")
+        only_read = f" ({say('to read')})" if self.open_job.only_read else ""
         self.setWindowTitle(f"{name}[*]{only_read} - Aligner")
         self.setWindowModified(self.open_job.has_unsaved_edits)
 
     def _fill_menus(self) -> None:
-        file = self.menuBar().addMenu("&File")
-        self.printing = Printing(
-            self.open_job,
-            self.filing,
-            self.question,
-            self._setting.show,
-            self._settings,
-            window=self,
-        )
+        file = self.menuBar().addMenu(say("&File"))
         self._file_menu = FileMenu(file, self, self.filing, self.printing, self._recent)
         fill_menus(self)
 

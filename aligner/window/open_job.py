@@ -19,6 +19,7 @@ from aligner.assessment import Assessment, assess
 from aligner.assessment.opened_again import with_dependents_opened
 from aligner.job import Job
 from aligner.job.stamps import now_here
+from aligner.language import say
 from aligner.storage.document_file import DocumentFile, keep_both, load_job, save_job
 
 Change = Callable[[Job], Job]
@@ -68,6 +69,10 @@ class OpenJob(QObject):
             self._assessment = assess(self.job)
         return self._assessment
 
+    def say_anew(self) -> None:
+        """Work out the same assessment again: another language is spoken from here on."""
+        self._assessment = None
+
     @property
     def path(self) -> Path | None:
         """The file the job is kept in, if it has one yet."""
@@ -108,7 +113,7 @@ class OpenJob(QObject):
         """Make a step of what is being typed where its field was not left; it is saved then."""
         draft = self._draft
         if draft is not None:
-            self.edit("what was typed", lambda _: draft)
+            self.edit(say("what was typed"), lambda _: draft)
 
     def edit(self, name: str, change: Change) -> None:
         """Change the job by one undoable step.

@@ -1,4 +1,4 @@
-"""What a person prefers: look, size of text, units. Kept in the desktop's own settings.
+"""What a person prefers: look, size of text, units, language. Kept in the desktop's own settings.
 
 The trap: a settings file is edited, synced or left over from another version. So what it holds
 is checked, and what is not known is as if it had never been chosen.
@@ -19,6 +19,8 @@ TEXT_SIZES = (100, 125, 150, 175, 200)
 LENGTHS = ("mm", "in")
 TORQUES = ("N·m", "lbf·ft", "kgf·m")
 VOLUMES = ("ml", "US fl oz", "imp fl oz")
+#: Codes of the languages that the texts are in.
+LANGUAGES = ("en", "de")
 
 
 @dataclass(frozen=True)
@@ -30,6 +32,7 @@ class Preferences:
         text_size: in per cent of the usual.
         length, torque, volume: symbols of the units to show; any may be typed.
         sound: whether a tick is heard.
+        language: code of the language of the texts, or "system": as the desktop has it.
     """
 
     appearance: Appearance = Appearance.SYSTEM
@@ -38,6 +41,7 @@ class Preferences:
     torque: str = "N·m"
     volume: str = "ml"
     sound: bool = False
+    language: str = "system"
 
     @property
     def units(self) -> Preferred:
@@ -57,6 +61,7 @@ CHOICES: dict[str, tuple[Any, ...]] = {
     "torque": TORQUES,
     "volume": VOLUMES,
     "sound": (False, True),
+    "language": ("system", *LANGUAGES),
 }
 
 

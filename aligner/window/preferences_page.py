@@ -9,34 +9,38 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFormLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import ROOM
+from aligner.language import marked, say
 from aligner.window.preferences import CHOICES, Preferences
 from aligner.window.widgets.labels import Card, label, main_button
 from aligner.window.widgets.spoken_choice import SpokenChoice
 
 _NAMES = {
-    "appearance": "Look",
-    "text_size": "Size of text",
-    "length": "Lengths in",
-    "torque": "Torques in",
-    "volume": "Volumes in",
-    "sound": "Sound at a tick",
+    "appearance": marked("Look"),
+    "text_size": marked("Size of text"),
+    "length": marked("Lengths in"),
+    "torque": marked("Torques in"),
+    "volume": marked("Volumes in"),
+    "sound": marked("Sound at a tick"),
+    "language": marked("Language"),
 }
 _WORDS = {
-    "system": "as the desktop has it",
-    "light": "light",
-    "dark": "dark",
-    "high contrast": "high contrast",
-    "mm": "millimetres (mm)",
-    "in": "inches (in)",
-    "N·m": "newton metres (N·m)",
-    "lbf·ft": "pounds-force feet (lbf·ft)",
-    "kgf·m": "kilograms-force metres (kgf·m)",
-    "ml": "millilitres (ml)",
-    "US fl oz": "US fluid ounces",
-    "imp fl oz": "imperial fluid ounces",
-    "False": "none",
-    "True": "a short one",
+    "system": marked("as the desktop has it"),
+    "light": marked("light"),
+    "dark": marked("dark"),
+    "high contrast": marked("high contrast"),
+    "mm": marked("millimetres (mm)"),
+    "in": marked("inches (in)"),
+    "N·m": marked("newton metres (N·m)"),
+    "lbf·ft": marked("pounds-force feet (lbf·ft)"),
+    "kgf·m": marked("kilograms-force metres (kgf·m)"),
+    "ml": marked("millilitres (ml)"),
+    "US fl oz": marked("US fluid ounces"),
+    "imp fl oz": marked("imperial fluid ounces"),
+    "False": marked("none"),
+    "True": marked("a short one"),
 }
+#: A language is called by its own name, so that whoever reads it finds it.
+_LANGUAGES = {"en": "English", "de": "Deutsch"}
 
 
 class Choice(SpokenChoice):
@@ -67,18 +71,18 @@ class PreferencesPage(QWidget):
         form.setHorizontalSpacing(ROOM)
         for name, values in CHOICES.items():
             box = Choice()
-            box.setAccessibleName(_NAMES[name])
+            box.setAccessibleName(say(_NAMES[name]))
             for value in values:
                 box.addItem(_words(name, value), value)
             box.setCurrentIndex(values.index(getattr(preferences, name)))
             box.activated.connect(lambda place, name=name: self._choose(name, place))
             self.choices[name] = box
-            form.addRow(label(_NAMES[name]), box)
+            form.addRow(label(say(_NAMES[name])), box)
         card.column.addLayout(form)
         card.column.addWidget(
-            label("Any unit may be typed, whatever is chosen here.", "quiet", wraps=True)
+            label(say("Any unit may be typed, whatever is chosen here."), "quiet", wraps=True)
         )
-        self.back = main_button("Back to the job   Enter")
+        self.back = main_button(say("Back to the job   Enter"))
         self.back.clicked.connect(self.left)
         foot = QHBoxLayout()
         foot.addStretch(1)
@@ -91,7 +95,11 @@ class PreferencesPage(QWidget):
 
     def sentence(self) -> tuple[str, ...]:
         """What the page is for."""
-        return "Preferences.", "Each choice takes effect at once, on this machine.", ""
+        return (
+            say("Preferences."),
+            say("Each choice takes effect at once, on this machine."),
+            "",
+        )
 
     def refresh(self) -> None:
         """Nothing here depends on the job."""
@@ -114,4 +122,4 @@ class PreferencesPage(QWidget):
 def _words(name: str, value: Any) -> str:
     if name == "text_size":
         return f"{value} %"
-    return _WORDS[str(value)]
+    return _LANGUAGES.get(value) or say(_WORDS[str(value)])

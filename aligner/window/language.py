@@ -1,0 +1,53 @@
+"""The language of the texts: chosen by the person, or the desktop's, or English.
+
+The trap: texts are made as widgets are made, so the language is spoken before the first widget
+is, and a window that lives on while another is chosen makes its pages and menus anew.
+"""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QTranslator
+
+from aligner.data_files import resource
+from aligner.language import speak, spoken
+from aligner.window.preferences import LANGUAGES
+
+_installed: list[QTranslator] = []
+
+
+def language_for(chosen: str, desktop: QLocale | None = None) -> str:
+    """The code of the language to speak: the one chosen, or the desktop's if we have it."""
+    if chosen != "system":
+        return chosen
+    wanted = QLocale.languageToCode((desktop or QLocale.system()).language())
+    return wanted if wanted in LANGUAGES else "en"
+
+
+def speak_language(language: str) -> bool:
+    """Have every text said in a language, Qt's own buttons too; whether it was another before.
+
+    The numbers follow: "4,2 mm" in German. A file that is missing leaves its texts in English.
+    """
+    if language == spoken():
+        return False
+    while _installed:
+        QCoreApplication.removeTranslator(_installed.pop())
+    if language == "en":
+        speak("en")
+        return True
+    qt_texts = QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)
+    for name, folder in ((f"qtbase_{language}", qt_texts), (language, _folder())):
+        translator = QTranslator()
+        if translator.load(name, folder):
+            QCoreApplication.installTranslator(translator)
+            _installed.append(translator)
+    speak(language, _looked_up, QLocale(language).decimalPoint())
+    return True
+
+
+def _folder() -> str:
+    return str(resource("languages"))
+
+
+def _looked_up(text: str, meaning: str, count: int) -> str:
+    return QCoreApplication.translate("aligner", text, meaning or None, count)
