@@ -10,8 +10,9 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from aligner.language import marked, say
 from aligner.legs.oil_level import MM3_PER_ML, LegBore, oil_volume_ml
-from aligner.legs.refusals import LegError, finite, not_negative, positive
+from aligner.legs.refusals import LegError, finite, not_negative, positive, written
 
 ATMOSPHERE_KPA = 101.325
 """Standard atmosphere, absolute (ISO 2533; exact by definition)."""
@@ -83,16 +84,16 @@ def air_column(
     Raises:
         LegError: what goes in leaves no air, or a dimension is impossible.
     """
-    outside = positive("tube outside diameter", tube_outside_mm, "mm")
+    outside = positive(marked("tube outside diameter"), tube_outside_mm, "mm")
     swept_area = math.pi / 4 * outside**2
-    swept_ml = swept_area * positive("travel", travel_mm, "mm") / MM3_PER_ML
-    gap_ml = oil_volume_ml(bore, not_negative("air gap", gap_mm, "mm"))
-    displaced = not_negative("volume of spring and spacer", displaced_ml, "ml")
+    swept_ml = swept_area * positive(marked("travel"), travel_mm, "mm") / MM3_PER_ML
+    gap_ml = oil_volume_ml(bore, not_negative(marked("air gap"), gap_mm, "mm"))
+    displaced = not_negative(marked("volume of spring and spacer"), displaced_ml, "ml")
     if displaced >= gap_ml + swept_ml:
         raise LegError(
-            "volume of spring and spacer",
-            f"{displaced:g} ml leaves no air in the leg",
-            f"less than {gap_ml + swept_ml:.1f} ml is needed",
+            say("volume of spring and spacer"),
+            say("{volume} ml leaves no air in the leg", volume=written(displaced)),
+            say("less than {volume} ml is needed", volume=written(gap_ml + swept_ml, ".1f")),
         )
     column = AirColumn(gap_ml + swept_ml - displaced, swept_area, exponent, initial_absolute_kpa)
     _check(column)
@@ -108,15 +109,18 @@ def air_pressure_kpa(column: AirColumn, stroke_mm: float) -> float:
         LegError: the stroke uses up the air, or the column's values are impossible.
     """
     _check(column)
-    s = not_negative("stroke", stroke_mm, "mm")
+    s = not_negative(marked("stroke"), stroke_mm, "mm")
     v0 = column.volume_ml * MM3_PER_ML
     left_over = v0 - column.swept_area_mm2 * s
     if left_over <= 0:
         raise LegError(
-            "stroke",
-            f"{s:g} mm of stroke uses up the air, which is all gone after "
-            f"{v0 / column.swept_area_mm2:.1f} mm",
-            "a shorter stroke or a larger air gap is needed",
+            say("stroke"),
+            say(
+                "{stroke} mm of stroke uses up the air, which is all gone after {most} mm",
+                stroke=written(s),
+                most=written(v0 / column.swept_area_mm2, ".1f"),
+            ),
+            say("a shorter stroke or a larger air gap is needed"),
         )
     return column.initial_absolute_kpa * math.pow(v0 / left_over, column.exponent)
 
@@ -137,12 +141,13 @@ def air_force_difference(left: AirColumn, right: AirColumn, stroke_mm: float) ->
         LegError: naming the leg whose air the stroke uses up.
     """
     forces = []
-    for name, column in (("left leg", left), ("right leg", right)):
+    named = ((marked("left leg, {field}"), left), (marked("right leg, {field}"), right))
+    for where, column in named:
         try:
             forces.append(air_force_n(column, stroke_mm))
         except LegError as refusal:
-            where = f"{name}, {refusal.where}"
-            raise LegError(where, refusal.understood, refusal.wanted) from refusal
+            field = say(where, field=refusal.where)
+            raise LegError(field, refusal.understood, refusal.wanted) from refusal
     return AirForcePoint(stroke_mm, forces[0], forces[1], forces[0] - forces[1])
 
 
@@ -154,24 +159,32 @@ def air_force_table(
     Raises:
         LegError: no step, no travel, or a travel that uses up the air of a leg.
     """
-    travel = positive("travel", travel_mm, "mm")
+    travel = positive(marked("travel"), travel_mm, "mm")
     if steps < 1:
-        raise LegError("steps", f"{steps}", "one step or more is needed")
+        raise LegError(say("steps"), f"{steps}", say("one step or more is needed"))
     last = air_force_difference(left, right, travel)  # first: a refusal names the whole travel
     before = (air_force_difference(left, right, travel * i / steps) for i in range(steps))
     return (*before, last)
 
 
 def _check(column: AirColumn) -> None:
-    positive("air in the leg", column.volume_ml, "ml")
-    positive("area of the tube", column.swept_area_mm2, "mm²")
-    if not ISOTHERMAL <= finite("air exponent", column.exponent) <= ADIABATIC:
+    positive(marked("air in the leg"), column.volume_ml, "ml")
+    positive(marked("area of the tube"), column.swept_area_mm2, "mm²")
+    if not ISOTHERMAL <= finite(marked("air exponent"), column.exponent) <= ADIABATIC:
         raise LegError(
-            "air exponent", f"{column.exponent:g}", "a value from 1 (slow) to 1.4 (fast) is needed"
+            say("air exponent"),
+            written(column.exponent),
+            say("a value from 1 (slow) to 1.4 (fast) is needed"),
         )
-    if finite("air pressure", column.initial_absolute_kpa) < LOWEST_ABSOLUTE_KPA:
+    if finite(marked("air pressure"), column.initial_absolute_kpa) < LOWEST_ABSOLUTE_KPA:
         raise LegError(
-            "air pressure",
-            f"{column.initial_absolute_kpa:g} kPa looks like a gauge reading",
-            f"the absolute pressure is needed: gauge reading + {ATMOSPHERE_KPA:g} kPa",
+            say("air pressure"),
+            say(
+                "{pressure} kPa looks like a gauge reading",
+                pressure=written(column.initial_absolute_kpa),
+            ),
+            say(
+                "the absolute pressure is needed: gauge reading + {pressure} kPa",
+                pressure=written(ATMOSPHERE_KPA),
+            ),
         )

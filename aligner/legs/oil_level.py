@@ -10,7 +10,15 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from aligner.legs.refusals import ROUNDING_SLACK_MM, LegError, finite, not_negative, positive
+from aligner.language import marked, say
+from aligner.legs.refusals import (
+    ROUNDING_SLACK_MM,
+    LegError,
+    finite,
+    not_negative,
+    positive,
+    written,
+)
 
 MM3_PER_ML = 1000.0
 
@@ -85,13 +93,17 @@ def oil_area_mm2(bore: LegBore) -> float:
     Raises:
         LegError: no bore, or a rod that fills it.
     """
-    bore_mm = positive("bore diameter", bore.bore_mm, "mm")
-    rod_mm = not_negative("rod diameter", bore.rod_mm, "mm")
+    bore_mm = positive(marked("bore diameter"), bore.bore_mm, "mm")
+    rod_mm = not_negative(marked("rod diameter"), bore.rod_mm, "mm")
     if rod_mm >= bore_mm:
         raise LegError(
-            "rod diameter",
-            f"{rod_mm:g} mm does not go into a bore of {bore_mm:g} mm",
-            "the rod must be thinner than the bore",
+            say("rod diameter"),
+            say(
+                "{rod} mm does not go into a bore of {bore} mm",
+                rod=written(rod_mm),
+                bore=written(bore_mm),
+            ),
+            say("the rod must be thinner than the bore"),
         )
     return math.pi / 4 * (bore_mm - rod_mm) * (bore_mm + rod_mm)
 
@@ -101,7 +113,7 @@ def oil_volume_ml(bore: LegBore, height_mm: float) -> float:
 
     The same for oil as for the column of air above it. Source: geometry, mathematics.md 9.
     """
-    return oil_area_mm2(bore) * finite("height", height_mm) / MM3_PER_ML
+    return oil_area_mm2(bore) * finite(marked("height"), height_mm) / MM3_PER_ML
 
 
 def oil_correction(bore: LegBore, measured_gap_mm: float, wanted_gap_mm: float) -> OilCorrection:
@@ -115,8 +127,8 @@ def oil_correction(bore: LegBore, measured_gap_mm: float, wanted_gap_mm: float) 
     Raises:
         LegError: a gap below nothing (oil above the tube's edge), or an impossible bore.
     """
-    measured = not_negative("measured air gap", measured_gap_mm, "mm")
-    wanted = not_negative("wanted air gap", wanted_gap_mm, "mm")
+    measured = not_negative(marked("measured air gap"), measured_gap_mm, "mm")
+    wanted = not_negative(marked("wanted air gap"), wanted_gap_mm, "mm")
     rise = measured - wanted
     return OilCorrection(change_ml=oil_volume_ml(bore, rise), level_rise_mm=rise)
 
@@ -127,14 +139,18 @@ def gap_after_mm(bore: LegBore, gap_mm: float, change_ml: float) -> float:
     Raises:
         LegError: so much oil that it would stand above the tube's edge.
     """
-    gap = not_negative("air gap", gap_mm, "mm")
-    rise = finite("oil", change_ml) * MM3_PER_ML / oil_area_mm2(bore)
+    gap = not_negative(marked("air gap"), gap_mm, "mm")
+    rise = finite(marked("oil"), change_ml) * MM3_PER_ML / oil_area_mm2(bore)
     if rise > gap + ROUNDING_SLACK_MM:
         room_ml = oil_volume_ml(bore, gap)
         raise LegError(
-            "oil to add",
-            f"{change_ml:.1f} ml does not go into the {gap:g} mm of air left",
-            f"at most {room_ml:.1f} ml fills the tube to its edge",
+            say("oil to add"),
+            say(
+                "{volume} ml does not go into the {gap} mm of air left",
+                volume=written(change_ml, ".1f"),
+                gap=written(gap),
+            ),
+            say("at most {volume} ml fills the tube to its edge", volume=written(room_ml, ".1f")),
         )
     return max(gap - rise, 0.0)
 
@@ -149,8 +165,8 @@ def suction_tube_depth_mm(wanted_gap_mm: float, stop_height_mm: float = 0.0) -> 
         wanted_gap_mm: the air gap to be left, mm.
         stop_height_mm: how far the stop rests above the tube's top edge, mm (0: on the edge).
     """
-    gap = positive("wanted air gap", wanted_gap_mm, "mm")
-    return gap + not_negative("stop above the tube's edge", stop_height_mm, "mm")
+    gap = positive(marked("wanted air gap"), wanted_gap_mm, "mm")
+    return gap + not_negative(marked("stop above the tube's edge"), stop_height_mm, "mm")
 
 
 def gap_equality(left_gap_mm: float, right_gap_mm: float, tolerance_mm: float) -> GapEquality:
@@ -161,17 +177,17 @@ def gap_equality(left_gap_mm: float, right_gap_mm: float, tolerance_mm: float) -
         right_gap_mm: air gap of the rider's right leg, mm.
         tolerance_mm: the largest difference allowed, mm, itself included.
     """
-    left = not_negative("left air gap", left_gap_mm, "mm")
-    right = not_negative("right air gap", right_gap_mm, "mm")
-    tolerance = not_negative("air gap tolerance", tolerance_mm, "mm")
+    left = not_negative(marked("left air gap"), left_gap_mm, "mm")
+    right = not_negative(marked("right air gap"), right_gap_mm, "mm")
+    tolerance = not_negative(marked("air gap tolerance"), tolerance_mm, "mm")
     difference = left - right
     return GapEquality(difference, abs(difference) <= tolerance + ROUNDING_SLACK_MM)
 
 
 def volume_against_manual(bore: LegBore, put_in_ml: float, manual_ml: float) -> VolumeComparison:
     """Oil put in, against the manual's volume, and what the difference does to the level."""
-    put_in = not_negative("oil put in", put_in_ml, "ml")
-    manual = positive("the manual's oil volume", manual_ml, "ml")
+    put_in = not_negative(marked("oil put in"), put_in_ml, "ml")
+    manual = positive(marked("the manual's oil volume"), manual_ml, "ml")
     difference = put_in - manual
     return VolumeComparison(
         difference_ml=difference,

@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 
 from aligner.errors import AlignerError
+from aligner.language import decimal_sign, say
 
 ROUNDING_SLACK_MM = 1e-9
 """Stops a length that is just the limit from failing by its last binary digit."""
@@ -18,18 +19,27 @@ class LegError(AlignerError):
     """Raised when a fork leg's dimensions or readings cannot give the value asked for."""
 
 
+def written(value: float, form: str = "g") -> str:
+    """A number for a sentence, with the decimal sign of the language spoken."""
+    return f"{value:{form}}".replace(".", decimal_sign())
+
+
 def finite(where: str, value: float) -> float:
     """Give the value back if it is a number.
 
     Args:
-        where: the field's name, as the person knows it.
+        where: the field's name, as the person knows it, in English: it is said here.
         value: what was given there.
 
     Raises:
         LegError: the value is infinite or not a number.
     """
     if not math.isfinite(value):
-        raise LegError(where, f"{value} is not a measured value", "a plain number is needed")
+        raise LegError(
+            say(where),
+            say("{value} is not a measured value", value=value),
+            say("a plain number is needed"),
+        )
     return value
 
 
@@ -40,7 +50,11 @@ def positive(where: str, value: float, unit: str) -> float:
         LegError: the value is nothing, less than nothing, or no number.
     """
     if finite(where, value) <= 0:
-        raise LegError(where, f"{value:g} {unit}", f"a value greater than 0 {unit} is needed")
+        raise LegError(
+            say(where),
+            f"{written(value)} {unit}",
+            say("a value greater than 0 {unit} is needed", unit=unit),
+        )
     return value
 
 
@@ -51,5 +65,7 @@ def not_negative(where: str, value: float, unit: str) -> float:
         LegError: the value is less than nothing, or no number.
     """
     if finite(where, value) < 0:
-        raise LegError(where, f"{value:g} {unit}", f"0 {unit} or more is needed")
+        raise LegError(
+            say(where), f"{written(value)} {unit}", say("0 {unit} or more is needed", unit=unit)
+        )
     return value

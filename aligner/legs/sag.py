@@ -14,7 +14,15 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from aligner.legs.refusals import ROUNDING_SLACK_MM, LegError, finite, not_negative, positive
+from aligner.language import marked, say
+from aligner.legs.refusals import (
+    ROUNDING_SLACK_MM,
+    LegError,
+    finite,
+    not_negative,
+    positive,
+    written,
+)
 
 
 @dataclass(frozen=True)
@@ -85,16 +93,21 @@ def measured_sag(readings: SagReadings) -> Sag:
     Raises:
         LegError: a set without readings, or loaded lengths longer than the extended one.
     """
-    extended = _mean("extended length", readings.extended_mm)
-    pushed = _mean("length after pushing down", readings.pushed_down_mm)
-    lifted = _mean("length after lifting up", readings.lifted_up_mm)
+    extended = _mean(marked("extended length"), readings.extended_mm)
+    pushed = _mean(marked("length after pushing down"), readings.pushed_down_mm)
+    lifted = _mean(marked("length after lifting up"), readings.lifted_up_mm)
     settled = extended - (pushed + lifted) / 2
     if settled < -ROUNDING_SLACK_MM:
         raise LegError(
-            "sag",
-            f"the loaded length is {-settled:g} mm longer than the extended one",
-            "the extended length is read with the wheel off the ground, and a length that gets "
-            "shorter as the leg goes in is needed",
+            say("sag"),
+            say(
+                "the loaded length is {excess} mm longer than the extended one",
+                excess=written(-settled),
+            ),
+            say(
+                "the extended length is read with the wheel off the ground, and a length that "
+                "gets shorter as the leg goes in is needed"
+            ),
         )
     return Sag(sag_mm=max(settled, 0.0), stiction_mm=lifted - pushed)
 
@@ -105,11 +118,17 @@ def share_of_travel(sag_mm: float, travel_mm: float) -> float:
     Raises:
         LegError: more sag than there is travel.
     """
-    settled = not_negative("sag", sag_mm, "mm")
-    travel = positive("travel", travel_mm, "mm")
+    settled = not_negative(marked("sag"), sag_mm, "mm")
+    travel = positive(marked("travel"), travel_mm, "mm")
     if settled > travel + ROUNDING_SLACK_MM:
         raise LegError(
-            "sag", f"{settled:g} mm is more than the travel of {travel:g} mm", "one is misread"
+            say("sag"),
+            say(
+                "{sag} mm is more than the travel of {travel} mm",
+                sag=written(settled),
+                travel=written(travel),
+            ),
+            say("one is misread"),
         )
     return min(settled / travel, 1.0)
 
@@ -123,13 +142,13 @@ def preload_change_mm(measured_sag_mm: float, wanted_sag_mm: float) -> float:
         LegError: no sag at all, measured or wanted: a leg against its stop says nothing of how
             much preload it holds beyond that.
     """
-    return _sag("measured sag", measured_sag_mm) - _sag("wanted sag", wanted_sag_mm)
+    return _sag(marked("measured sag"), measured_sag_mm) - _sag(marked("wanted sag"), wanted_sag_mm)
 
 
 def spring_force_n(spring: TwoRateSpring, compression_mm: float) -> float:
     """Force at a compression from the free length, N; nothing while the spring is loose."""
     k1, k2, c1 = _rates(spring)
-    c = finite("compression", compression_mm)
+    c = finite(marked("compression"), compression_mm)
     if c <= 0:
         return 0.0
     return k1 * c if c <= c1 else k1 * c1 + k2 * (c - c1)
@@ -138,7 +157,7 @@ def spring_force_n(spring: TwoRateSpring, compression_mm: float) -> float:
 def spring_compression_mm(spring: TwoRateSpring, force_n: float) -> float:
     """Compression from the free length that a force makes, mm: `spring_force_n` solved for it."""
     k1, k2, c1 = _rates(spring)
-    force = not_negative("spring force", force_n, "N")
+    force = not_negative(marked("spring force"), force_n, "N")
     return force / k1 if force <= k1 * c1 else c1 + (force - k1 * c1) / k2
 
 
@@ -166,25 +185,33 @@ def preload_change_by_forces(
     Raises:
         LegError: the spring would be loose, or the air alone carries the load.
     """
-    preload = not_negative("preload", preload_mm, "mm")
-    measured = _sag("measured sag", measured_sag_mm)
-    wanted = _sag("wanted sag", wanted_sag_mm)
-    air_measured = finite("air force at the measured sag", air_at_measured_n)
-    air_wanted = finite("air force at the wanted sag", air_at_wanted_n)
+    preload = not_negative(marked("preload"), preload_mm, "mm")
+    measured = _sag(marked("measured sag"), measured_sag_mm)
+    wanted = _sag(marked("wanted sag"), wanted_sag_mm)
+    air_measured = finite(marked("air force at the measured sag"), air_at_measured_n)
+    air_wanted = finite(marked("air force at the wanted sag"), air_at_wanted_n)
     load = spring_force_n(spring, preload + measured) + air_measured
     if load < air_wanted:
         raise LegError(
-            "wanted sag",
-            f"at {wanted:g} mm the air alone holds {air_wanted:.0f} N, more than the load of "
-            f"{load:.0f} N",
-            "less sag or a larger air gap is needed",
+            say("wanted sag"),
+            say(
+                "at {sag} mm the air alone holds {force} N, more than the load of {load} N",
+                sag=written(wanted),
+                force=written(air_wanted, ".0f"),
+                load=written(load, ".0f"),
+            ),
+            say("less sag or a larger air gap is needed"),
         )
     needed = spring_compression_mm(spring, load - air_wanted) - wanted
     if needed < -ROUNDING_SLACK_MM:
         raise LegError(
-            "wanted sag",
-            f"{wanted:g} mm would leave the spring loose by {-needed:.1f} mm",
-            "less sag or a softer spring is needed",
+            say("wanted sag"),
+            say(
+                "{sag} mm would leave the spring loose by {gap} mm",
+                sag=written(wanted),
+                gap=written(-needed, ".1f"),
+            ),
+            say("less sag or a softer spring is needed"),
         )
     needed = max(needed, 0.0)
     return PreloadChange(change_mm=needed - preload, preload_mm=needed, load_n=load)
@@ -198,37 +225,41 @@ def sag_under_load_mm(
     Raises:
         LegError: the leg would go through its whole travel.
     """
-    preload = not_negative("preload", preload_mm, "mm")
+    preload = not_negative(marked("preload"), preload_mm, "mm")
     settled = max(spring_compression_mm(spring, load_n) - preload, 0.0)
-    travel = positive("travel", travel_mm, "mm")
+    travel = positive(marked("travel"), travel_mm, "mm")
     if settled > travel + ROUNDING_SLACK_MM:
         raise LegError(
-            "load",
-            f"{load_n:g} N takes the leg through its whole travel of {travel:g} mm",
-            "a stiffer spring or more preload is needed",
+            say("load"),
+            say(
+                "{load} N takes the leg through its whole travel of {travel} mm",
+                load=written(load_n),
+                travel=written(travel),
+            ),
+            say("a stiffer spring or more preload is needed"),
         )
     return settled
 
 
 def _mean(where: str, readings: tuple[float, ...]) -> float:
     if not readings:
-        raise LegError(where, "no reading", "one or more in mm are needed")
+        raise LegError(say(where), say("no reading"), say("one or more in mm are needed"))
     return math.fsum(positive(where, reading, "mm") for reading in readings) / len(readings)
 
 
 def _sag(where: str, sag_mm: float) -> float:
     if finite(where, sag_mm) <= 0:
         raise LegError(
-            where,
-            f"{sag_mm:g} mm: the leg is against its stop",
-            "a sag greater than 0 mm is needed, with less preload or more load",
+            say(where),
+            say("{sag} mm: the leg is against its stop", sag=written(sag_mm)),
+            say("a sag greater than 0 mm is needed, with less preload or more load"),
         )
     return sag_mm
 
 
 def _rates(spring: TwoRateSpring) -> tuple[float, float, float]:
     return (
-        positive("first spring rate", spring.first_rate_n_per_mm, "N/mm"),
-        positive("second spring rate", spring.second_rate_n_per_mm, "N/mm"),
-        not_negative("compression where the rate changes", spring.change_at_mm, "mm"),
+        positive(marked("first spring rate"), spring.first_rate_n_per_mm, "N/mm"),
+        positive(marked("second spring rate"), spring.second_rate_n_per_mm, "N/mm"),
+        not_negative(marked("compression where the rate changes"), spring.change_at_mm, "mm"),
     )

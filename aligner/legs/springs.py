@@ -9,7 +9,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from aligner.legs.refusals import ROUNDING_SLACK_MM, LegError, finite, not_negative, positive
+from aligner.language import marked, say
+from aligner.legs.refusals import (
+    ROUNDING_SLACK_MM,
+    LegError,
+    finite,
+    not_negative,
+    positive,
+    written,
+)
 
 
 @dataclass(frozen=True)
@@ -32,23 +40,27 @@ def free_length(measured_mm: float, limit_mm: float, new_mm: float | None = None
     Raises:
         LegError: a length that is none, or a limit longer than the new spring.
     """
-    measured = positive("spring free length", measured_mm, "mm")
-    limit = positive("spring free length limit", limit_mm, "mm")
+    measured = positive(marked("spring free length"), measured_mm, "mm")
+    limit = positive(marked("spring free length limit"), limit_mm, "mm")
     if new_mm is None:
         return FreeLength(measured - limit, None)
-    if positive("new spring's free length", new_mm, "mm") < limit:
+    if positive(marked("new spring's free length"), new_mm, "mm") < limit:
         raise LegError(
-            "spring free length limit",
-            f"{limit:g} mm is longer than the new spring ({new_mm:g} mm)",
-            "the limit is the shorter of the two",
+            say("spring free length limit"),
+            say(
+                "{limit} mm is longer than the new spring ({length} mm)",
+                limit=written(limit),
+                length=written(new_mm),
+            ),
+            say("the limit is the shorter of the two"),
         )
     return FreeLength(measured - limit, new_mm - measured)
 
 
 def free_length_difference_mm(left_mm: float, right_mm: float) -> float:
     """Free length of the left spring less that of the right one, mm."""
-    left = positive("left spring free length", left_mm, "mm")
-    return left - positive("right spring free length", right_mm, "mm")
+    left = positive(marked("left spring free length"), left_mm, "mm")
+    return left - positive(marked("right spring free length"), right_mm, "mm")
 
 
 def preload_mm(
@@ -68,13 +80,16 @@ def preload_mm(
     Raises:
         LegError: the stack is shorter than the room: the spring would be loose.
     """
-    spacer = not_negative("spacer length", spacer_mm, "mm")
+    spacer = not_negative(marked("spacer length"), spacer_mm, "mm")
     preload = _stack_mm(free_length_mm, washers_mm) + spacer - _space_mm(fitted_space_mm)
     if preload < -ROUNDING_SLACK_MM:
         raise LegError(
-            "preload",
-            f"spring, spacer and washers are {-preload:g} mm shorter than the room for them",
-            "a longer spacer is needed",
+            say("preload"),
+            say(
+                "spring, spacer and washers are {gap} mm shorter than the room for them",
+                gap=written(-preload),
+            ),
+            say("a longer spacer is needed"),
         )
     return max(preload, 0.0)
 
@@ -87,13 +102,16 @@ def spacer_length_mm(
     Raises:
         LegError: the spring alone gives more preload than is wanted.
     """
-    wanted = not_negative("wanted preload", wanted_preload_mm, "mm")
+    wanted = not_negative(marked("wanted preload"), wanted_preload_mm, "mm")
     spacer = wanted + _space_mm(fitted_space_mm) - _stack_mm(free_length_mm, washers_mm)
     if spacer < -ROUNDING_SLACK_MM:
         raise LegError(
-            "wanted preload",
-            f"the spring without a spacer already gives {wanted - spacer:g} mm",
-            "more preload or a shorter spring is needed",
+            say("wanted preload"),
+            say(
+                "the spring without a spacer already gives {preload} mm",
+                preload=written(wanted - spacer),
+            ),
+            say("more preload or a shorter spring is needed"),
         )
     return max(spacer, 0.0)
 
@@ -110,13 +128,13 @@ def preload_from_stand_out_mm(stand_out_mm: float, cap_reach_mm: float) -> float
     Raises:
         LegError: the cap does not reach the stack.
     """
-    reach = not_negative("cap's reach into the tube", cap_reach_mm, "mm")
-    preload = finite("stack above the tube's edge", stand_out_mm) + reach
+    reach = not_negative(marked("cap's reach into the tube"), cap_reach_mm, "mm")
+    preload = finite(marked("stack above the tube's edge"), stand_out_mm) + reach
     if preload < -ROUNDING_SLACK_MM:
         raise LegError(
-            "preload",
-            f"the cap stays {-preload:g} mm short of the stack",
-            "a longer spacer is needed",
+            say("preload"),
+            say("the cap stays {gap} mm short of the stack", gap=written(-preload)),
+            say("a longer spacer is needed"),
         )
     return max(preload, 0.0)
 
@@ -132,23 +150,29 @@ def coil_bind_margin_mm(
         preload_mm: preload with the leg extended, mm.
         travel_mm: the leg's whole travel, mm.
     """
-    free = positive("spring free length", free_length_mm, "mm")
-    solid = positive("spring solid length", solid_length_mm, "mm")
+    free = positive(marked("spring free length"), free_length_mm, "mm")
+    solid = positive(marked("spring solid length"), solid_length_mm, "mm")
     if solid >= free:
         raise LegError(
-            "spring solid length",
-            f"{solid:g} mm is not shorter than the free length of {free:g} mm",
-            "the length with all coils touching is needed",
+            say("spring solid length"),
+            say(
+                "{solid} mm is not shorter than the free length of {free} mm",
+                solid=written(solid),
+                free=written(free),
+            ),
+            say("the length with all coils touching is needed"),
         )
-    used = not_negative("preload", preload_mm, "mm") + positive("travel", travel_mm, "mm")
+    used = not_negative(marked("preload"), preload_mm, "mm") + positive(
+        marked("travel"), travel_mm, "mm"
+    )
     return free - solid - used
 
 
 def _stack_mm(free_length_mm: float, washers_mm: float) -> float:
-    return positive("spring free length", free_length_mm, "mm") + not_negative(
-        "washers", washers_mm, "mm"
+    return positive(marked("spring free length"), free_length_mm, "mm") + not_negative(
+        marked("washers"), washers_mm, "mm"
     )
 
 
 def _space_mm(fitted_space_mm: float) -> float:
-    return positive("room from spring seat to cap", fitted_space_mm, "mm")
+    return positive(marked("room from spring seat to cap"), fitted_space_mm, "mm")

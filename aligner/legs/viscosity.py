@@ -11,9 +11,10 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from aligner.legs.refusals import LegError, finite, positive
+from aligner.language import marked, say
+from aligner.legs.refusals import LegError, finite, positive, written
 
-W_GRADE_CAUTION = (
+W_GRADE_CAUTION = marked(
     "A W number of a fork oil is not a viscosity and differs from maker to maker: "
     "take the viscosity in cSt at 40 °C from the oil's data sheet."
 )
@@ -73,21 +74,30 @@ def viscosity_law(
         LegError: both at one temperature, or the warmer oil is not the thinner.
     """
     t1, t2 = _kelvin(first_temperature_c), _kelvin(second_temperature_c)
-    w1 = _double_logarithm("viscosity", first_cst)
-    w2 = _double_logarithm("viscosity", second_cst)
+    w1 = _double_logarithm(marked("viscosity"), first_cst)
+    w2 = _double_logarithm(marked("viscosity"), second_cst)
     if t1 == t2:
         raise LegError(
-            "temperature",
-            f"both viscosities are given at {first_temperature_c:g} °C",
-            "two different temperatures are needed",
+            say("temperature"),
+            say(
+                "both viscosities are given at {temperature} °C",
+                temperature=written(first_temperature_c),
+            ),
+            say("two different temperatures are needed"),
         )
     b = (w1 - w2) / (math.log10(t2) - math.log10(t1))
     if b <= 0:
         raise LegError(
-            "viscosity",
-            f"{first_cst:g} cSt at {first_temperature_c:g} °C and {second_cst:g} cSt at "
-            f"{second_temperature_c:g} °C: oil gets thinner as it warms",
-            "the two may have been typed the wrong way round",
+            say("viscosity"),
+            say(
+                "{first} cSt at {first_at} °C and {second} cSt at {second_at} °C: "
+                "oil gets thinner as it warms",
+                first=written(first_cst),
+                first_at=written(first_temperature_c),
+                second=written(second_cst),
+                second_at=written(second_temperature_c),
+            ),
+            say("the two may have been typed the wrong way round"),
         )
     return ViscosityLaw(a=w1 + b * math.log10(t1), b=b)
 
@@ -103,9 +113,12 @@ def viscosity_cst(law: ViscosityLaw, temperature_c: float) -> float:
     highest = _double_logarithm("", HIGHEST_CST)
     if not lowest <= w <= highest:
         raise LegError(
-            "temperature",
-            f"the law does not reach to {temperature_c:g} °C for this oil",
-            "a temperature nearer to the two known ones is needed",
+            say("temperature"),
+            say(
+                "the law does not reach to {temperature} °C for this oil",
+                temperature=written(temperature_c),
+            ),
+            say("a temperature nearer to the two known ones is needed"),
         )
     return _viscosity_of(w)
 
@@ -124,11 +137,13 @@ def blend_viscosity_cst(first_cst: float, second_cst: float, first_share: float)
     Raises:
         LegError: a share outside 0 to 1, or a viscosity the double logarithm does not hold for.
     """
-    f = finite("share of the first oil", first_share)
+    f = finite(marked("share of the first oil"), first_share)
     if not 0 <= f <= 1:
-        raise LegError("share of the first oil", f"{f:g}", "a share from 0 to 1 is needed")
-    w1 = _double_logarithm("first oil", first_cst)
-    w2 = _double_logarithm("second oil", second_cst)
+        raise LegError(
+            say("share of the first oil"), written(f), say("a share from 0 to 1 is needed")
+        )
+    w1 = _double_logarithm(marked("first oil"), first_cst)
+    w2 = _double_logarithm(marked("second oil"), second_cst)
     return _viscosity_of(f * w1 + (1 - f) * w2)
 
 
@@ -149,17 +164,24 @@ def blend_for_target(
     Raises:
         LegError: a target thinner than the thinner oil or thicker than the thicker one.
     """
-    w1 = _double_logarithm("first oil", first_cst)
-    w2 = _double_logarithm("second oil", second_cst)
-    w = _double_logarithm("wanted viscosity", target_cst)
-    total = positive("oil wanted in all", total_ml, "ml")
+    w1 = _double_logarithm(marked("first oil"), first_cst)
+    w2 = _double_logarithm(marked("second oil"), second_cst)
+    w = _double_logarithm(marked("wanted viscosity"), target_cst)
+    total = positive(marked("oil wanted in all"), total_ml, "ml")
     thin, thick = sorted((first_cst, second_cst))
     if not thin <= target_cst <= thick:
-        missing = "thinner" if target_cst < thin else "thicker"
+        wanted = marked("a value from {thin} to {thick} cSt or a thicker oil is needed")
+        if target_cst < thin:
+            wanted = marked("a value from {thin} to {thick} cSt or a thinner oil is needed")
         raise LegError(
-            "wanted viscosity",
-            f"{target_cst:g} cSt cannot be mixed from oils of {first_cst:g} and {second_cst:g} cSt",
-            f"a value from {thin:g} to {thick:g} cSt or a {missing} oil is needed",
+            say("wanted viscosity"),
+            say(
+                "{wanted} cSt cannot be mixed from oils of {first} and {second} cSt",
+                wanted=written(target_cst),
+                first=written(first_cst),
+                second=written(second_cst),
+            ),
+            say(wanted, thin=written(thin), thick=written(thick)),
         )
     f = 1.0 if w1 == w2 else min(max((w - w2) / (w1 - w2), 0.0), 1.0)
     return Blend(f, 1 - f, total * f, total * (1 - f))
@@ -175,21 +197,33 @@ def iso_grade_limits_cst(grade: int) -> tuple[float, float]:
     """
     if grade not in ISO_MIDPOINT_CST:
         known = ", ".join(str(g) for g in ISO_MIDPOINT_CST)
-        raise LegError("ISO VG grade", f"there is no VG {grade} here", f"one of {known} is needed")
+        raise LegError(
+            say("ISO VG grade"),
+            say("there is no VG {grade} here", grade=grade),
+            say("one of {grades} is needed", grades=known),
+        )
     middle = ISO_MIDPOINT_CST[grade]
     return 0.9 * middle, 1.1 * middle
 
 
 def _kelvin(temperature_c: float) -> float:
-    kelvin = finite("temperature", temperature_c) + KELVIN_AT_ZERO_CELSIUS
+    kelvin = finite(marked("temperature"), temperature_c) + KELVIN_AT_ZERO_CELSIUS
     if kelvin <= 0:
-        raise LegError("temperature", f"{temperature_c:g} °C", "nothing is colder than -273.15 °C")
+        raise LegError(
+            say("temperature"),
+            f"{written(temperature_c)} °C",
+            say("nothing is colder than -273.15 °C"),
+        )
     return kelvin
 
 
 def _double_logarithm(where: str, v: float) -> float:
     if not LOWEST_CST <= finite(where, v) <= HIGHEST_CST:
-        raise LegError(where, f"{v:g} cSt", "a value from 0.21 to 20,000,000 cSt is needed")
+        raise LegError(
+            say(where),
+            f"{written(v)} cSt",
+            say("a value from 0.21 to 20,000,000 cSt is needed"),
+        )
     return math.log10(math.log10(v + 0.7 + _thin_oil_term(v)))
 
 

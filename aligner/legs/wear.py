@@ -9,7 +9,8 @@ from __future__ import annotations
 
 from math import sqrt
 
-from aligner.legs.refusals import LegError, finite, not_negative, positive
+from aligner.language import marked, say
+from aligner.legs.refusals import LegError, finite, not_negative, positive, written
 
 
 def indicated_runout_mm(readings_mm: tuple[float, ...]) -> float:
@@ -23,9 +24,11 @@ def indicated_runout_mm(readings_mm: tuple[float, ...]) -> float:
     """
     if len(readings_mm) < 2:
         raise LegError(
-            "runout", f"{len(readings_mm)} reading(s)", "the highest and the lowest are needed"
+            say("runout"),
+            say("{count} reading(s)", count=len(readings_mm)),
+            say("the highest and the lowest are needed"),
         )
-    dial = [finite("runout", reading) for reading in readings_mm]
+    dial = [finite(marked("runout"), reading) for reading in readings_mm]
     return max(dial) - min(dial)
 
 
@@ -35,12 +38,12 @@ def bend_mm(indicated_mm: float) -> float:
     Source: US Army TM 10-3930-653-14&P, p. 79: the bend is half of the reading over one full
     revolution.
     """
-    return not_negative("indicator reading", indicated_mm, "mm") / 2
+    return not_negative(marked("indicator reading"), indicated_mm, "mm") / 2
 
 
 def indicated_mm(bend: float) -> float:
     """Total indicator reading that a bend (mm) shows, mm: a limit on the bend put as a reading."""
-    return 2 * not_negative("bend", bend, "mm")
+    return 2 * not_negative(marked("bend"), bend, "mm")
 
 
 def swing_uncertainty_mm(
@@ -58,9 +61,9 @@ def swing_uncertainty_mm(
 
     Source: GUM 5.1.2, for a difference of two independent positions plus one error of travel.
     """
-    own = not_negative("repeatability", repeatability_mm, "mm")
-    step = not_negative("resolution", resolution_part_mm, "mm")
-    travel = not_negative("limit of error", limit_part_mm, "mm")
+    own = not_negative(marked("repeatability"), repeatability_mm, "mm")
+    step = not_negative(marked("resolution"), resolution_part_mm, "mm")
+    travel = not_negative(marked("limit of error"), limit_part_mm, "mm")
     return sqrt(2 * own**2 + 2 * step**2 + travel**2)
 
 
@@ -70,18 +73,22 @@ def bush_play_mm(bush_bore_mm: float, tube_outside_mm: float) -> float:
     Raises:
         LegError: a tube that does not go into the bush.
     """
-    bore = positive("bush bore", bush_bore_mm, "mm")
-    tube = positive("tube outside diameter", tube_outside_mm, "mm")
+    bore = positive(marked("bush bore"), bush_bore_mm, "mm")
+    tube = positive(marked("tube outside diameter"), tube_outside_mm, "mm")
     if tube > bore:
         raise LegError(
-            "tube outside diameter",
-            f"{tube:g} mm does not go into a bush of {bore:g} mm",
-            "one of the two is misread, or was measured at another place",
+            say("tube outside diameter"),
+            say(
+                "{tube} mm does not go into a bush of {bore} mm",
+                tube=written(tube),
+                bore=written(bore),
+            ),
+            say("one of the two is misread, or was measured at another place"),
         )
     return bore - tube
 
 
 def bush_play_difference_mm(left_play_mm: float, right_play_mm: float) -> float:
     """Play of the left leg less play of the right one, mm."""
-    left = not_negative("left bush play", left_play_mm, "mm")
-    return left - not_negative("right bush play", right_play_mm, "mm")
+    left = not_negative(marked("left bush play"), left_play_mm, "mm")
+    return left - not_negative(marked("right bush play"), right_play_mm, "mm")
