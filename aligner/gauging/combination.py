@@ -14,6 +14,7 @@ from math import inf, isfinite, sqrt
 from aligner.errors import AlignerError
 from aligner.gauging.readings import Estimate
 from aligner.gauging.uncertainty import Part, combined_uncertainty
+from aligner.language import say
 
 
 class UnusableTerm(AlignerError):
@@ -83,9 +84,11 @@ def combine(terms: Sequence[Term]) -> Combination:
     Source: GUM 5.1.2 (independent) and 5.2.2 note 1 (fully correlated), G.4.1.
     """
     if not terms:
-        raise UnusableTerm("terms", "there is none", "give at least one length")
+        raise UnusableTerm(say("terms"), say("there is none"), say("give at least one length"))
     if not all(isfinite(term.coefficient) for term in terms):
-        raise UnusableTerm("coefficient", "one is not a number", "check the dimensions it is from")
+        raise UnusableTerm(
+            say("coefficient"), say("one is not a number"), say("check the dimensions it is from")
+        )
     fixed = fixed_part(terms)
     value = sum(term.coefficient * term.estimate.value_mm for term in terms)
     scatters = [

@@ -10,6 +10,10 @@ from dataclasses import dataclass
 from math import isfinite
 
 from aligner.errors import AlignerError
+from aligner.gauging.digits import in_digits
+from aligner.language import marked, say
+
+_QUANTITIES = (marked("resolution"), marked("limit of error"), marked("repeatability"))
 
 
 class UnusableGauge(AlignerError):
@@ -39,26 +43,28 @@ class Gauge:
 
     def __post_init__(self) -> None:
         if not self.name.strip():
-            raise UnusableGauge("gauge", "it has no name", "give it one, such as “depth gauge”")
-        quantities = {
-            "resolution": self.resolution_mm,
-            "limit of error": self.limit_of_error_mm,
-            "repeatability": self.repeatability_mm,
-        }
-        for field, quantity_mm in quantities.items():
+            raise UnusableGauge(
+                say("gauge"), say("it has no name"), say("give it one, such as “depth gauge”")
+            )
+        quantities = (self.resolution_mm, self.limit_of_error_mm, self.repeatability_mm)
+        for field, quantity_mm in zip(_QUANTITIES, quantities, strict=True):
             if not isfinite(quantity_mm):
                 raise UnusableGauge(
-                    f"{self.name}: {field}", "it is not a number", "give a length such as 0.02 mm"
+                    f"{self.name}: {say(field)}",
+                    say("it is not a number"),
+                    say("give a length such as 0.02 mm"),
                 )
             if quantity_mm < 0:
                 raise UnusableGauge(
-                    f"{self.name}: {field}",
-                    f"{quantity_mm:g} mm is negative",
-                    "a gauge's error is given as a plain length, zero or more",
+                    f"{self.name}: {say(field)}",
+                    say("{value} mm is negative", value=in_digits(quantity_mm)),
+                    say("a gauge's error is given as a plain length, zero or more"),
                 )
-        if not any(quantities.values()):
+        if not any(quantities):
             raise UnusableGauge(
                 self.name,
-                "resolution, limit of error and repeatability are all nought; no gauge is exact",
-                "give at least the smallest step it is read to",
+                say(
+                    "resolution, limit of error and repeatability are all nought; no gauge is exact"
+                ),
+                say("give at least the smallest step it is read to"),
             )

@@ -8,12 +8,15 @@ from __future__ import annotations
 
 from math import isfinite
 
+from aligner.gauging.digits import in_digits
 from aligner.gauging.student import student_distribution
 from aligner.gauging.uncertainty import coverage_factor, whole_degrees_of_freedom
 from aligner.gauging.verdict import Judgement, UnusableTolerance, Verdict
+from aligner.language import marked, say
 
 # A limit typed in inches and one typed in millimetres differ in the last digits only.
 _ROUNDING = 1e-12
+_GIVEN = (marked("value"), marked("standard uncertainty"), marked("limit"))
 
 
 def judge_at_most(
@@ -55,11 +58,19 @@ def judge_at_least(
 def _judge(
     value: float | None, u: float | None, nu: float, limit: float | None, *, is_most: bool
 ) -> Judgement:
-    for name, given in (("value", value), ("standard uncertainty", u), ("limit", limit)):
+    for name, given in zip(_GIVEN, (value, u, limit), strict=True):
         if given is not None and not isfinite(given):
-            raise UnusableTolerance(name, f"{given} is not a number", "check what was typed")
+            raise UnusableTolerance(
+                say(name),
+                say("{value} is not a number", value=in_digits(given, None)),
+                say("check what was typed"),
+            )
     if u is not None and u < 0:
-        raise UnusableTolerance("standard uncertainty", f"{u} cannot be", "it is zero or more")
+        raise UnusableTolerance(
+            say("standard uncertainty"),
+            say("{value} cannot be", value=in_digits(u, None)),
+            say("it is zero or more"),
+        )
     if value is None or u is None:
         unknown = Verdict.MISSING if value is None or limit is None else Verdict.UNSETTLED
         return Judgement(unknown, None, None, None)

@@ -12,8 +12,10 @@ from dataclasses import dataclass
 from math import fsum, inf, isfinite, sqrt
 
 from aligner.errors import AlignerError
+from aligner.gauging.digits import in_digits
 from aligner.gauging.gauge import Gauge
 from aligner.gauging.uncertainty import Part, combined_uncertainty
+from aligner.language import say
 
 _LONGEST_MM = 1e6
 
@@ -102,9 +104,9 @@ def stated(value_mm: float, standard_uncertainty_mm: float) -> Estimate:
     _check((value_mm, standard_uncertainty_mm))
     if standard_uncertainty_mm < 0:
         raise UnusableReading(
-            "standard uncertainty",
-            f"{standard_uncertainty_mm:g} mm is negative",
-            "it is zero or more",
+            say("standard uncertainty"),
+            say("{value} mm is negative", value=in_digits(standard_uncertainty_mm)),
+            say("it is zero or more"),
         )
     return Estimate(
         value_mm=value_mm,
@@ -122,11 +124,13 @@ def stated(value_mm: float, standard_uncertainty_mm: float) -> Estimate:
 
 def _check(readings_mm: Sequence[float]) -> None:
     if not readings_mm:
-        raise UnusableReading("readings", "there is none", "take at least one")
+        raise UnusableReading(say("readings"), say("there is none"), say("take at least one"))
     for place, reading_mm in enumerate(readings_mm, start=1):
         if not isfinite(reading_mm) or abs(reading_mm) > _LONGEST_MM:
             raise UnusableReading(
-                f"reading {place}", f"{reading_mm} is not a length", "write it as “4.2 mm”"
+                say("reading {number}", number=place),
+                say("{value} is not a length", value=in_digits(reading_mm, None)),
+                say("write it as “4.2 mm”"),
             )
 
 

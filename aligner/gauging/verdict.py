@@ -12,8 +12,10 @@ from enum import StrEnum
 from math import isfinite, isnan
 
 from aligner.errors import AlignerError
+from aligner.gauging.digits import in_digits
 from aligner.gauging.student import student_distribution
 from aligner.gauging.uncertainty import coverage_factor, whole_degrees_of_freedom
+from aligner.language import marked, say
 
 # A limit typed in inches and one typed in millimetres differ in the last digits only, and
 # must not decide on which side a value lies that stands exactly on the limit.
@@ -25,12 +27,12 @@ class UnusableTolerance(AlignerError):
 
 
 class Verdict(StrEnum):
-    """What the readings say about a limit."""
+    """What the readings say about a limit; its value is a key, and said where it is shown."""
 
-    WITHIN = "within"
-    OUT = "out"
-    UNSETTLED = "unsettled"
-    MISSING = "missing"
+    WITHIN = marked("within")
+    OUT = marked("out")
+    UNSETTLED = marked("unsettled")
+    MISSING = marked("missing")
 
     @property
     def is_settled(self) -> bool:
@@ -112,14 +114,22 @@ def _check(
     value: float | None, standard_uncertainty: float | None, tolerance: float | None
 ) -> None:
     if value is not None and not isfinite(value):
-        raise UnusableTolerance("value", f"{value} is not a number", "check the readings")
+        raise UnusableTolerance(
+            say("value"),
+            say("{value} is not a number", value=in_digits(value, None)),
+            say("check the readings"),
+        )
     if standard_uncertainty is not None and (
         not isfinite(standard_uncertainty) or standard_uncertainty < 0
     ):
         raise UnusableTolerance(
-            "standard uncertainty", f"{standard_uncertainty} cannot be", "it is zero or more"
+            say("standard uncertainty"),
+            say("{value} cannot be", value=in_digits(standard_uncertainty, None)),
+            say("it is zero or more"),
         )
     if tolerance is not None and (isnan(tolerance) or tolerance < 0):
         raise UnusableTolerance(
-            "tolerance", f"{tolerance:g} cannot be a tolerance", "give zero or more, without a sign"
+            say("tolerance"),
+            say("{value} cannot be a tolerance", value=in_digits(tolerance)),
+            say("give zero or more, without a sign"),
         )

@@ -10,6 +10,7 @@ from datetime import date, datetime
 from enum import StrEnum
 
 from aligner.job.log import LogEntry
+from aligner.language import marked
 from aligner.sheet.model import Part
 from aligner.sheet.quantities import Force, Length, Viscosity, Volume
 
@@ -81,12 +82,15 @@ class SagLengths(Part):
 
 
 class FallAway(StrEnum):
-    """How the steering falls from the middle to each side, front wheel off the ground."""
+    """How the steering falls from the middle to each side, front wheel off the ground.
 
-    FREE = "falls freely to both sides"
-    SLOW = "falls slowly or stops on the way"
-    NOTCH = "catches in the middle"
-    PLAY = "knocks: there is play"
+    Its value is kept in the job, and said where it is shown.
+    """
+
+    FREE = marked("falls freely to both sides")
+    SLOW = marked("falls slowly or stops on the way")
+    NOTCH = marked("catches in the middle")
+    PLAY = marked("knocks: there is play")
 
 
 class BearingAdjustment(Part):

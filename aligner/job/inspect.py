@@ -13,6 +13,7 @@ from typing import Self
 from pydantic import model_validator
 
 from aligner.errors import AlignerError
+from aligner.language import marked, say
 from aligner.sheet import Side
 from aligner.sheet.model import Part
 from aligner.sheet.quantities import Length
@@ -22,11 +23,11 @@ Place = tuple[str, Side | None]
 
 
 class Finding(StrEnum):
-    """What a person makes of a part."""
+    """What a person makes of a part; its value is a key, and said where it is shown."""
 
-    GOOD = "good"
-    WATCH = "watch"
-    REPLACE = "replace"
+    GOOD = marked("good")
+    WATCH = marked("watch")
+    REPLACE = marked("replace")
 
 
 class Found(Part):
@@ -111,7 +112,11 @@ class Inspect(Part):
         for found in self.found:
             if found.place in seen:
                 where = f"{found.point}, {found.side or 'middle'}"
-                raise AlignerError("found", f"“{where}” stands there twice", "keep one of the two")
+                raise AlignerError(
+                    "found",
+                    say("“{place}” stands there twice", place=where),
+                    say("keep one of the two"),
+                )
             seen.add(found.place)
         return self
 

@@ -9,16 +9,17 @@ from __future__ import annotations
 from datetime import datetime
 from enum import StrEnum
 
+from aligner.language import marked
 from aligner.sheet.model import Part
 from aligner.sheet.quantities import Torque
 
 
 class Action(StrEnum):
-    """What an entry of the log records."""
+    """What an entry of the log records; its value is a key, and said where it is shown."""
 
-    TICKED = "ticked"
-    UNTICKED = "unticked"
-    OPENED_AGAIN = "opened again"
+    TICKED = marked("ticked")
+    UNTICKED = marked("unticked")
+    OPENED_AGAIN = marked("opened again")
 
 
 class LogEntry(Part):
