@@ -13,6 +13,8 @@ from dataclasses import dataclass
 from aligner.errors import AlignerError
 from aligner.fastening.thread import Thread
 from aligner.fastening.torque import NEWTON_METRES_PER_UNIT, newton_metres_per
+from aligner.fastening.words import written
+from aligner.language import say
 
 #: What the sheet writes in place of a strength class for an aluminium cap, nut or bolt.
 ALUMINIUM = "aluminium"
@@ -97,7 +99,7 @@ class TorqueQuestion:
     Attributes:
         typed_number: the number as typed.
         typed_unit: the unit it was typed in.
-        bolt: the bolt in words: "M8 class 8.8".
+        bolt: the bolt in words: "M8 class 8.8", in the language spoken.
         limit_nm: what it is held against: the limit's upper end for a value that is too high,
             its lower end for one that is too low.
         times_limit: the value in multiples of `limit_nm`.
@@ -117,13 +119,22 @@ class TorqueQuestion:
         return self.times_limit > 1
 
     def __str__(self) -> str:
-        typed = f"{self.typed_number:g} {self.typed_unit}"
+        typed = f"{written(self.typed_number)} {self.typed_unit}"
         if self.is_over:
-            said = f"{typed} is {self.times_limit:.1f} times what an {self.bolt} bolt takes"
+            said = say(
+                "{torque} is {times} times what an {bolt} bolt takes",
+                torque=typed,
+                times=written(self.times_limit, ".1f"),
+                bolt=self.bolt,
+            )
         else:
-            said = f"{typed} is very little for an {self.bolt} bolt"
-        units = " or ".join(other.unit for other in self.ordinary_in)
-        return f"{said}: is it {units}?" if units else f"{said}: look at the manual again"
+            said = say("{torque} is very little for an {bolt} bolt", torque=typed, bolt=self.bolt)
+        units = ""
+        for other in self.ordinary_in:
+            units = say("{a} or {b}", a=units, b=other.unit) if units else other.unit
+        if units:
+            return say("{doubt}: is it {units}?", doubt=said, units=units)
+        return say("{doubt}: look at the manual again", doubt=said)
 
 
 def reason_unchecked(thread: Thread, strength_class: str | None) -> str | None:
@@ -134,14 +145,21 @@ def reason_unchecked(thread: Thread, strength_class: str | None) -> str | None:
         strength_class: as on the sheet: "8.8", "aluminium", or `None` if not known.
     """
     if strength_class is None or not strength_class.strip():
-        return "no strength class is given, so the bolt's own limit is not known"
+        return say("no strength class is given, so the bolt's own limit is not known")
     if strength_class.strip().casefold() in (ALUMINIUM, "aluminum", "alloy"):
-        return "an aluminium part has no strength class: only the manual's torque counts"
+        return say("an aluminium part has no strength class: only the manual's torque counts")
     if _class_name(strength_class) not in _YIELD_STRENGTH_MPA:
         known = ", ".join(_YIELD_STRENGTH_MPA)
-        return f"“{strength_class.strip()}” is no strength class known here ({known})"
+        return say(
+            "“{name}” is no strength class known here ({known})",
+            name=strength_class.strip(),
+            known=known,
+        )
     if thread.diameter_mm not in _HEAD_MM:
-        return f"M{thread.diameter_mm:g} is no size of hexagon bolt: nuts and caps have no limit"
+        return say(
+            "{size} is no size of hexagon bolt: nuts and caps have no limit",
+            size=f"M{written(thread.diameter_mm)}",
+        )
     return None
 
 
@@ -230,7 +248,11 @@ def question_torque(
         for unit, factor in NEWTON_METRES_PER_UNIT.items()
         if lowest_nm <= typed_number * factor <= highest_nm
     )
-    bolt = f"{thread.designation} class {_class_name(strength_class)}"
+    bolt = say(
+        "{thread} class {strength_class}",
+        thread=thread.designation,
+        strength_class=_class_name(strength_class),
+    )
     return TorqueQuestion(
         typed_number, typed_unit, bolt, limit_nm, value_nm / limit_nm, ordinary_in
     )

@@ -9,6 +9,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from aligner.errors import AlignerError
+from aligner.fastening.words import written
+from aligner.language import say
 
 
 class UnusablePull(AlignerError):
@@ -33,9 +35,13 @@ class PullRange:
         _check_radius(self.radius_mm)
         if not 0 <= self.low_n <= self.high_n:
             raise UnusablePull(
-                "head bearing pull",
-                f"it runs from {self.low_n:g} to {self.high_n:g} N",
-                "give the lower one first, zero or more",
+                say("head bearing pull"),
+                say(
+                    "it runs from {low} to {high} N",
+                    low=written(self.low_n),
+                    high=written(self.high_n),
+                ),
+                say("give the lower one first, zero or more"),
             )
 
 
@@ -69,7 +75,7 @@ def pull_at_radius(specified: PullRange, radius_mm: float) -> PullRange:
 def _check_radius(radius_mm: float) -> None:
     if not radius_mm > 0:
         raise UnusablePull(
-            "head bearing pull",
-            f"the radius is {radius_mm:g} mm",
-            "measure from the steering axis to the scale's hook",
+            say("head bearing pull"),
+            say("the radius is {radius}", radius=f"{written(radius_mm)} mm"),
+            say("measure from the steering axis to the scale's hook"),
         )

@@ -15,6 +15,8 @@ from typing import Literal, get_args
 
 from aligner.errors import AlignerError
 from aligner.fastening.order_tables import rows, table
+from aligner.fastening.words import written
+from aligner.language import say
 
 Side = Literal["left", "right", ""]
 Pattern = Literal["alternating", "crosswise"]
@@ -43,15 +45,20 @@ class TorqueRange:
         """Refuse what cannot be a torque: UnusableJoint."""
         if not 0 < self.low_nm <= self.target_nm <= self.high_nm < math.inf:
             raise UnusableJoint(
-                "torque",
-                f"aim for {self.target_nm:g}, from {self.low_nm:g} to {self.high_nm:g} N·m",
-                "give torques above zero, the lowest first and the target between them",
+                say("torque"),
+                say(
+                    "aim for {target}, from {low} to {high} N·m",
+                    target=written(self.target_nm),
+                    low=written(self.low_nm),
+                    high=written(self.high_nm),
+                ),
+                say("give torques above zero, the lowest first and the target between them"),
             )
 
 
 @dataclass(frozen=True)
 class JointKind:
-    """One kind of joint, from resources/order/joint_kinds.json.
+    """One kind of joint, from resources/order/joint_kinds.json, its words in English.
 
     Attributes:
         kind: the name rules and sheets use ("lower_clamp").
@@ -124,29 +131,43 @@ class Joint:
     def __post_init__(self) -> None:
         """Refuse what cannot be planned: UnusableJoint."""
         if not self.name.strip():
-            raise UnusableJoint("fastener", "a joint without a name", "name each joint")
+            raise UnusableJoint(
+                say("fastener"), say("a joint without a name"), say("name each joint")
+            )
         if self.kind not in joint_kinds():
             raise self._refused(
-                f"unknown kind “{self.kind}”", f"the kinds are {', '.join(joint_kinds())}"
+                say("unknown kind “{kind}”", kind=self.kind),
+                say("the kinds are {kinds}", kinds=", ".join(joint_kinds())),
             )
         if self.side not in _SIDES:
-            raise self._refused(f"side “{self.side}”", "give left or right, or leave it out")
+            raise self._refused(
+                say("side “{side}”", side=self.side), say("give left or right, or leave it out")
+            )
         if self.bolts < 1:
-            raise self._refused(f"{self.bolts} bolts", "give one bolt or more")
+            raise self._refused(
+                say("{count} bolts", count=self.bolts), say("give one bolt or more")
+            )
         if self.pattern not in _PATTERNS:
             raise self._refused(
-                f"pattern “{self.pattern}”", f"the patterns are {', '.join(_PATTERNS)}"
+                say("pattern “{pattern}”", pattern=self.pattern),
+                say("the patterns are {patterns}", patterns=", ".join(_PATTERNS)),
             )
         if self.passes is not None and not _rises_to_full(self.passes):
             raise self._refused(
-                f"passes {', '.join(f'{share:g}' for share in self.passes) or 'none'}",
-                "give shares above 0 that do not fall and end at 1 (the full torque)",
+                say("passes {shares}", shares=", ".join(map(written, self.passes)))
+                if self.passes
+                else say("passes none"),
+                say("give shares above 0 that do not fall and end at 1 (the full torque)"),
             )
         if self.back_off_deg is not None and not 0 < self.back_off_deg < math.inf:
-            raise self._refused(f"back off by {self.back_off_deg:g}°", "give a turn above zero")
+            raise self._refused(
+                say("back off by {angle}", angle=f"{written(self.back_off_deg)}°"),
+                say("give a turn above zero"),
+            )
         if self.recheck_km is not None and not 0 < self.recheck_km < math.inf:
             raise self._refused(
-                f"check again after {self.recheck_km:g} km", "give a distance above zero"
+                say("check again after {distance}", distance=f"{written(self.recheck_km)} km"),
+                say("give a distance above zero"),
             )
 
     @property
@@ -192,6 +213,6 @@ def default_passes() -> tuple[float, ...]:
 
 @cache
 def pass_reasons() -> Mapping[str, str]:
-    """Why a later pass is made: by "part", "full" and "again"."""
+    """Why a later pass is made, in English: by "part", "full" and "again"."""
     texts = dict.fromkeys(["role", "reason", "source"], str)
     return {row["role"]: row["reason"] for row in rows("passes", texts, {})}

@@ -12,6 +12,7 @@ from typing import Any
 
 from aligner.data_files import resource
 from aligner.errors import AlignerError
+from aligner.language import say
 
 
 class UnusableTable(AlignerError):
@@ -27,9 +28,13 @@ def table(name: str) -> dict[str, Any]:
     try:
         found = json.loads(resource("order", f"{name}.json").read_text(encoding="utf-8"))
     except ValueError as fault:
-        raise UnusableTable(f"order/{name}.json", f"not readable as JSON: {fault}") from fault
+        raise UnusableTable(
+            f"order/{name}.json", say("not readable as JSON: {fault}", fault=fault)
+        ) from fault
     if not isinstance(found, dict):
-        raise UnusableTable(f"order/{name}.json", "not an object", "give 'about' and 'rows'")
+        raise UnusableTable(
+            f"order/{name}.json", say("not an object"), say("give 'about' and 'rows'")
+        )
     return found
 
 
@@ -47,7 +52,12 @@ def rows(
         UnusableTable: a row lacks a field, or has one that is unknown, empty or of another type.
     """
     return [
-        checked(f"order/{name}.json row {number}", row, required, optional)
+        checked(
+            say("{file} row {number}", file=f"order/{name}.json", number=number),
+            row,
+            required,
+            optional,
+        )
         for number, row in enumerate(table(name).get("rows", []), 1)
     ]
 
@@ -61,17 +71,27 @@ def checked(
         UnusableTable: a field is missing, unknown, empty or of another type.
     """
     if not isinstance(row, dict):
-        raise UnusableTable(where, "not an object", "give each row as fields with values")
+        raise UnusableTable(where, say("not an object"), say("give each row as fields with values"))
     if missing := sorted(required.keys() - row.keys()):
-        raise UnusableTable(where, f"without {', '.join(missing)}", "give every row these fields")
+        raise UnusableTable(
+            where,
+            say("without {fields}", fields=", ".join(missing)),
+            say("give every row these fields"),
+        )
     if unknown := sorted(row.keys() - required.keys() - optional.keys()):
         known = ", ".join([*required, *optional])
-        raise UnusableTable(where, f"unknown field {', '.join(unknown)}", f"the fields are {known}")
+        raise UnusableTable(
+            where,
+            say("unknown field {fields}", fields=", ".join(unknown)),
+            say("the fields are {fields}", fields=known),
+        )
     for field, value in row.items():
         wanted = required.get(field) or optional[field]
         fits = isinstance(value, wanted) and (wanted is bool or not isinstance(value, bool))
         if not fits:
-            raise UnusableTable(f"{where}, {field}", f"{value!r}", f"give a {wanted.__name__}")
+            raise UnusableTable(
+                f"{where}, {field}", f"{value!r}", say("give a {type}", type=wanted.__name__)
+            )
         if value == "" and field in required:
-            raise UnusableTable(f"{where}, {field}", "empty", "say it in a sentence")
+            raise UnusableTable(f"{where}, {field}", say("empty"), say("say it in a sentence"))
     return row

@@ -15,6 +15,7 @@ from typing import Literal
 
 from aligner.fastening.joints import Joint, UnusableJoint, joint_kinds
 from aligner.fastening.steps import Activity, activities
+from aligner.language import say
 
 Work = Literal["tightening", "loosening"]
 _SIDES = {"left": 0, "right": 1, "": 2}
@@ -61,7 +62,9 @@ def places(
     present: set[str] = {fork}
     for joint in joints:
         if joint.name in seen:
-            raise UnusableJoint(joint.name, "it stands there twice", "give each its own name")
+            raise UnusableJoint(
+                joint.name, say("it stands there twice"), say("give each its own name")
+            )
         seen.add(joint.name)
         kind = kinds[joint.kind]
         present |= {joint.kind, kind.group}

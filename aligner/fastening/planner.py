@@ -16,6 +16,25 @@ from aligner.fastening.places import Place
 from aligner.fastening.precedence import Overridden
 from aligner.fastening.rules import Rule
 from aligner.fastening.steps import Activity, Step
+from aligner.fastening.words import begun, written
+from aligner.language import marked, say
+
+#: The bolts of a joint by what is turned: one, two, and a row of more.
+_ONE = {
+    "bolt": marked("{joint}, bolt {number}"),
+    "nut": marked("{joint}, nut {number}"),
+}
+_TWO = {
+    "bolt": marked("{joint}, bolts {first} and {last}"),
+    "nut": marked("{joint}, nuts {first} and {last}"),
+}
+_ROW = {
+    "bolt": marked("{joint}, bolts {first} to {last}"),
+    "nut": marked("{joint}, nuts {first} to {last}"),
+}
+_ANY_ONE = marked("{joint}, piece {number}")
+_ANY_TWO = marked("{joint}, pieces {first} and {last}")
+_ANY_ROW = marked("{joint}, pieces {first} to {last}")
 
 
 @dataclass(frozen=True)
@@ -96,27 +115,28 @@ def bolt_numbers(
 
 def joint_title(joint: Joint, numbers: tuple[int, ...]) -> str:
     """What is turned, as the checklist calls it: "Left lower clamp, bolts 1 and 2"."""
-    name = joint.name[0].upper() + joint.name[1:]
+    name = begun(joint.name)
     piece = joint_kinds()[joint.kind].piece
     if not numbers or (len(numbers) == 1 and not piece):
         return name
     if len(numbers) == 1:
-        return f"{name}, {piece} {numbers[0]}"
-    between = "and" if len(numbers) == 2 else "to"
-    return f"{name}, {piece or 'piece'}s {min(numbers)} {between} {max(numbers)}"
+        return say(_ONE.get(piece, _ANY_ONE), joint=name, number=numbers[0])
+    text = _TWO.get(piece, _ANY_TWO) if len(numbers) == 2 else _ROW.get(piece, _ANY_ROW)
+    return say(text, joint=name, first=min(numbers), last=max(numbers))
 
 
 def reason_for(place: Place, found: Arrangement) -> tuple[str, str]:
     """Why a place stands where it stands when tightened, and where that comes from."""
     rule = found.sheet_reasons.get(place.key)
-    if rule is None and place.activity is not None:
-        return place.activity.reason, place.activity.source
-    if rule is None:
-        rule = found.default_reasons.get(place.key)
     if rule is not None:
         return rule.reason("tightening"), rule.source
+    if place.activity is not None:
+        return say(place.activity.reason), say(place.activity.source)
+    rule = found.default_reasons.get(place.key)
+    if rule is not None:
+        return rule.reason("tightening", is_default=True), say(rule.source)
     kind = joint_kinds()[place.joint.kind if place.joint else ""]
-    return kind.reason, kind.source
+    return say(kind.reason), say(kind.source)
 
 
 def _activity_step(place: Place, activity: Activity, found: Arrangement) -> Step:
@@ -126,16 +146,17 @@ def _activity_step(place: Place, activity: Activity, found: Arrangement) -> Step
         torque = joint.seating if activity.kind == "seat" else joint.torque
         torque = torque if activity.kind != "turn" else None
     reason, source = reason_for(place, found)
-    title = activity.title
-    if joint is not None:
-        turn = "by the turn the manual gives"
+    if joint is None:
+        title = say(activity.title)
+    else:
+        turn = say("by the turn the manual gives")
         if joint.back_off_deg is not None:
-            turn = f"by {joint.back_off_deg:g}°"
-        title = title.format(joint=joint_title(joint, ()), turn=turn)
+            turn = say("by {angle}", angle=f"{written(joint.back_off_deg)}°")
+        title = begun(say(activity.title, joint=joint_title(joint, ()), turn=turn))
     return Step(
         key=place.key,
         kind=activity.kind,
-        title=f"{title}, once more" if place.once_more else title,
+        title=say("{step}, once more", step=title) if place.once_more else title,
         reason=reason,
         source=source,
         joint=joint.name if joint else None,
@@ -147,7 +168,7 @@ def _activity_step(place: Place, activity: Activity, found: Arrangement) -> Step
         high_nm=torque.high_nm if torque else None,
         turn_deg=joint.back_off_deg if joint and activity.kind == "turn" else None,
         reads=activity.reads,
-        caution=activity.caution,
+        caution=say(activity.caution),
         torque_missing=activity.kind in ("seat", "torque") and torque is None,
         relies_on=found.relies_on.get(place.key, ()),
         place=place.key,
@@ -167,11 +188,11 @@ def _passes(
         is_again = number > 1 and fractions[number - 2] == 1
         if number > 1:
             role = "again" if is_again else "full" if fraction == 1 else "part"
-            reason = pass_reasons()[role]
+            reason = say(pass_reasons()[role])
         yield Step(
             key=f"{place.key}/pass {number}",
             kind="torque",
-            title=f"{title}, once more" if place.once_more else title,
+            title=say("{step}, once more", step=title) if place.once_more else title,
             reason=reason,
             source=source,
             joint=joint.name,
@@ -186,7 +207,7 @@ def _passes(
             target_nm=torque.target_nm * fraction if torque else None,
             low_nm=torque.low_nm if torque and fraction == 1 else None,
             high_nm=torque.high_nm if torque and fraction == 1 else None,
-            caution=joint_kinds()[joint.kind].caution,
+            caution=say(joint_kinds()[joint.kind].caution),
             torque_missing=torque is None,
             relies_on=found.relies_on.get(place.key, ()),
             place=place.key,
@@ -195,11 +216,15 @@ def _passes(
 
 
 def _pass_words(fraction: float, is_again: bool, bolts: int) -> str:
+    if is_again and bolts == 1:
+        return say("full, until it does not move")
     if is_again:
-        return {1: "full, until it does not move", 2: "full, until neither moves"}.get(
-            bolts, "full, until none moves"
-        )
-    return {0.5: "half", 1.0: "full"}.get(fraction, f"{fraction * 100:g} %")
+        return say("full, until neither moves") if bolts == 2 else say("full, until none moves")
+    if fraction == 0.5:
+        return say("half", meaning="pass")
+    if fraction == 1:
+        return say("full", meaning="pass")
+    return f"{written(fraction * 100)} %"
 
 
 def _numbered(found: Arrangement) -> dict[str, tuple[int, ...]]:

@@ -9,11 +9,12 @@ silence. A ring of sheet rules alone is the sheet's own contradiction and refuse
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from aligner.fastening.order import Link, Ring, knotted, ordered, ring, way
 from aligner.fastening.rules import Rule, UnusableRule
+from aligner.language import say
 
 
 class RingOfRules(UnusableRule):
@@ -27,11 +28,12 @@ class RingOfRules(UnusableRule):
     def __init__(self, found: Ring[Rule]) -> None:
         self.rules = tuple(link.rule for link in found.links)
         self.places = found.places
-        quoted = "; ".join(
-            f"{rule.name} ({rule.because.rstrip('.') or 'no reason given'})"
-            for rule in dict.fromkeys(self.rules)
+        quoted = _quoted(dict.fromkeys(self.rules))
+        super().__init__(
+            say("order rules"),
+            say("they run in a ring: {rules}", rules=quoted),
+            say("take one of them away"),
         )
-        super().__init__("order rules", f"they run in a ring: {quoted}", "take one of them away")
 
 
 @dataclass(frozen=True)
@@ -54,11 +56,12 @@ class Overridden:
     @property
     def because(self) -> str:
         """What gave way to what, with both reasons, in one sentence."""
-        against = "; ".join(
-            f"{rule.name} ({rule.because.rstrip('.') or 'no reason given'})" for rule in self.by
+        return say(
+            "The sheet's {rules} takes the place of the usual {usual} ({reason}).",
+            rules=_quoted(self.by),
+            usual=self.rule.name,
+            reason=say(self.rule.because).rstrip("."),
         )
-        given = self.rule.because.rstrip(".")
-        return f"The sheet's {against} takes the place of the usual {self.rule.name} ({given})."
 
 
 @dataclass(frozen=True)
@@ -109,6 +112,13 @@ def precedence(
             by = tuple(dict.fromkeys(other for one in told for other in one.by))
             overridden.append(Overridden(rule, by, wholly=any(one.wholly for one in told)))
     return Precedence(tuple(order), tuple(sheet), tuple(kept), tuple(overridden))
+
+
+def _quoted(rules: Iterable[Rule]) -> str:
+    """Rules of the sheet, each with its reason as it is written there."""
+    return "; ".join(
+        f"{rule.name} ({rule.because.rstrip('.') or say('no reason given')})" for rule in rules
+    )
 
 
 def _loose(

@@ -16,8 +16,15 @@ from aligner.fastening.joints import joint_kinds
 from aligner.fastening.order_tables import rows
 from aligner.fastening.places import Place, Work
 from aligner.fastening.steps import activities
+from aligner.language import marked, say
 
 RuleKind = Literal["before", "while_slack", "after_hold", "again_after"]
+_PHRASES = {
+    "before": marked("“{first}” before “{then}”"),
+    "while_slack": marked("“{first}” while “{then}” is slack"),
+    "after_hold": marked("“{then}” after the hold point “{first}”"),
+    "again_after": marked("“{then}” again after “{first}”"),
+}
 
 
 class UnusableRule(AlignerError):
@@ -53,32 +60,40 @@ class Rule:
         """Refuse an unknown kind: UnusableRule."""
         if self.kind not in get_args(RuleKind):
             raise UnusableRule(
-                self.name, f"unknown kind “{self.kind}”", f"give {', '.join(get_args(RuleKind))}"
+                self.name,
+                say("unknown kind “{kind}”", kind=self.kind),
+                say("give {kinds}", kinds=", ".join(get_args(RuleKind))),
             )
 
     @property
     def name(self) -> str:
         """The rule as a person would quote it."""
-        phrases = {
-            "before": "“{0}” before “{1}”",
-            "while_slack": "“{0}” while “{1}” is slack",
-            "after_hold": "“{1}” after the hold point “{0}”",
-            "again_after": "“{1}” again after “{0}”",
-        }
-        return phrases.get(self.kind, "“{0}”, “{1}”").format(self.first, self.then)
+        if self.kind not in _PHRASES:
+            return say("“{first}”, “{then}”", first=self.first, then=self.then)
+        return say(_PHRASES[self.kind], first=self.first, then=self.then)
 
-    def reason(self, work: Work) -> str:
-        """Why the later one of the two comes later, in a sentence."""
-        if work == "tightening" or self.when == "loosening":
-            return self.because or f"The sheet's own order: {self.name}."
-        if self.because_loosening:
-            return self.because_loosening
-        return f"Undone in the reverse of the order for tightening, which is {self.name}."
+    def reason(self, work: Work, *, is_default: bool = False) -> str:
+        """Why the later one of the two comes later, in a sentence.
+
+        Args:
+            work: tightening or loosening.
+            is_default: the rule is one of the program's own, so its words are said in the
+                language spoken; those of a sheet stay as they were written.
+        """
+        is_own_way = work == "tightening" or self.when == "loosening"
+        own_words = self.because if is_own_way else self.because_loosening
+        if own_words:
+            return say(own_words) if is_default else own_words
+        if is_own_way:
+            return say("The sheet's own order: {rule}.", rule=self.name)
+        return say(
+            "Undone in the reverse of the order for tightening, which is {rule}.", rule=self.name
+        )
 
 
 @cache
 def default_rules() -> tuple[Rule, ...]:
-    """The default order, firmest rule first, from resources/order/rules.json.
+    """The default order, firmest rule first, from resources/order/rules.json, in English.
 
     Raises:
         UnusableTable: a row of that file cannot be used.
@@ -127,7 +142,9 @@ class Names:
         then = self._keys(rule.then, from_sheet=from_sheet)
         if first & then:
             if first == then and from_sheet:
-                raise UnusableRule(rule.name, "both names are the same", "name two joints")
+                raise UnusableRule(
+                    rule.name, say("both names are the same"), say("name two joints")
+                )
             first, then = (first - then, then) if then < first else (first, then - first)
         return first, then
 
@@ -141,13 +158,15 @@ class Names:
             if name not in self._by_joint and name not in self._shared:
                 raise UnusableRule(
                     rule.name,
-                    f"“{name}” is not known",
-                    "give a joint's name as on the sheet, a joint kind, or an activity",
+                    say("“{name}” is not known", name=name),
+                    say("give a joint's name as on the sheet, a joint kind, or an activity"),
                 )
         if rule.kind == "after_hold" and rule.first not in self._by_joint:
             activity = activities().get(rule.first)
             if activity is None or activity.kind != "hold":
                 holds = ", ".join(n for n, found in activities().items() if found.kind == "hold")
                 raise UnusableRule(
-                    rule.name, f"“{rule.first}” is no hold point", f"the hold points are {holds}"
+                    rule.name,
+                    say("“{name}” is no hold point", name=rule.first),
+                    say("the hold points are {names}", names=holds),
                 )

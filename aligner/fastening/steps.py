@@ -25,7 +25,8 @@ class Step:
     Attributes:
         key: names the step for good ("lower_clamp/left lower clamp/pass 1").
         kind: what is done: torque, turn, seat, act, hold, look or loosen.
-        title: what to do, in the trade's words.
+        title: what to do, in the trade's words; like every text here in the language that was
+            spoken when the plan was made.
         reason: why it stands where it stands, in a sentence.
         source: where the reason comes from.
         joint: the joint's name; None where no fastener is turned.
@@ -53,6 +54,9 @@ class Step:
             steps share.
         done_with: keys of later steps that leave this one behind: once one of them is ticked,
             this one is not asked for any more.
+        deed: of a loosening step, what is done in a word ("Slacken"); "" elsewhere.
+        upon: of a loosening step, its title without that word ("Left lower clamp, bolts 1 and
+            2; draw its leg out"); "" elsewhere.
     """
 
     key: str
@@ -80,11 +84,13 @@ class Step:
     place: str = ""
     slack: tuple[frozenset[str], ...] = ()
     done_with: tuple[str, ...] = ()
+    deed: str = ""
+    upon: str = ""
 
 
 @dataclass(frozen=True)
 class Activity:
-    """Something done between the fasteners, from resources/order/activities.json.
+    """Something done between the fasteners, from resources/order/activities.json, in English.
 
     Attributes:
         activity: the name rules use ("protrusion_equal").

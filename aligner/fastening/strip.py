@@ -15,6 +15,8 @@ from aligner.fastening.places import Place
 from aligner.fastening.planner import Plan, bolt_numbers, joint_title
 from aligner.fastening.rules import Rule
 from aligner.fastening.steps import Step
+from aligner.fastening.words import begun, run_on
+from aligner.language import say
 
 
 def strip(joints: Iterable[Joint], rules_on_sheet: Iterable[Rule] = (), *, fork: str = "") -> Plan:
@@ -57,24 +59,32 @@ def _loosening_step(
         return Step(
             key=place.key,
             kind=activity.kind,
-            title=activity.title,
+            title=say(activity.title),
             reason=reason,
             source=source,
             reads=activity.reads,
-            caution=activity.caution,
+            caution=say(activity.caution),
             done_with=tuple(key for name in activity.done_with for key in keys.get(name, ())),
         )
     kind = joint_kinds()[joint.kind]
     undone = _key_of_undoing(joint)
     words = joint_title(joint, numbers[joint.name])
-    words = f"{words[0].lower()}{words[1:]}"
-    also = f"; {kind.loosening_also}" if kind.loosening_also else ""
+    deed = say(kind.loosening_verb)
+    if activity is not None:
+        title = begun(say(activity.title, joint=run_on(words)))
+        deed = say(activity.title.partition(" ")[0])
+        upon = begun(title.removeprefix(f"{deed} "))
+    elif kind.loosening_also:
+        also = say(kind.loosening_also)
+        title = say("{verb} {joint}; {also}", verb=deed, joint=run_on(words), also=also)
+        upon = f"{words}; {also}"
+    else:
+        title = say("{verb} {joint}", verb=deed, joint=run_on(words))
+        upon = words
     return Step(
         key=place.key if activity else undone,
         kind="loosen",
-        title=activity.title.format(joint=words)
-        if activity
-        else f"{kind.loosening_verb} {words}{also}",
+        title=title,
         reason=reason,
         source=source,
         joint=joint.name,
@@ -82,8 +92,10 @@ def _loosening_step(
         side=joint.side,
         bolts=numbers[joint.name],
         bolt_count=joint.bolts,
-        caution=activity.caution if activity else kind.caution_loosening,
+        caution=say(activity.caution if activity else kind.caution_loosening),
         done_with=(undone,) if activity else (),
+        deed=deed,
+        upon=upon,
     )
 
 
@@ -106,12 +118,13 @@ def _key_of_undoing(joint: Joint) -> str:
 
 def _reason(place: Place, found: Arrangement) -> tuple[str, str]:
     rule = found.sheet_reasons.get(place.key)
-    if rule is None and place.activity is not None:
-        return place.activity.reason, place.activity.source
-    if rule is None:
-        rule = found.default_reasons.get(place.key)
     if rule is not None:
         return rule.reason("loosening"), rule.source
+    if place.activity is not None:
+        return say(place.activity.reason), say(place.activity.source)
+    rule = found.default_reasons.get(place.key)
+    if rule is not None:
+        return rule.reason("loosening", is_default=True), say(rule.source)
     assert place.joint is not None
     kind = joint_kinds()[place.joint.kind]
-    return kind.reason_loosening, kind.source
+    return say(kind.reason_loosening), say(kind.source)

@@ -11,6 +11,8 @@ import re
 from dataclasses import dataclass
 
 from aligner.errors import AlignerError
+from aligner.fastening.words import written
+from aligner.language import say
 
 
 class UnreadableThread(AlignerError):
@@ -115,14 +117,21 @@ def parse_thread(text: str) -> Thread:
     found = _THREAD.fullmatch(text)
     if found is None:
         raise UnreadableThread(
-            "", f"“{text.strip()[:40]}” is not a metric thread", "write it as “M8x1.25” or “M8”"
+            "",
+            say("“{text}” is not a metric thread", text=text.strip()[:40]),
+            say("write it as “M8x1.25” or “M8”"),
         )
     diameter_mm = _number(found["diameter"])
     if not _SMALLEST_MM <= diameter_mm <= _LARGEST_MM:
         raise UnreadableThread(
             "",
-            f"M{diameter_mm:g} is outside M{_SMALLEST_MM:g} to M{_LARGEST_MM:g}",
-            "give the diameter over the bolt's thread in millimetres",
+            say(
+                "{size} is outside {smallest} to {largest}",
+                size=_size(diameter_mm),
+                smallest=_size(_SMALLEST_MM),
+                largest=_size(_LARGEST_MM),
+            ),
+            say("give the diameter over the bolt's thread in millimetres"),
         )
     if found["pitch"] is None:
         return Thread(diameter_mm, _coarse_pitch_mm(diameter_mm))
@@ -131,9 +140,17 @@ def parse_thread(text: str) -> Thread:
     if not _FINEST_MM <= pitch_mm <= coarsest_mm:
         raise UnreadableThread(
             "",
-            f"M{diameter_mm:g} with a pitch of {pitch_mm:g} mm",
-            f"its pitch lies between {_FINEST_MM:g} and {coarsest_mm:g} mm: "
-            "was the bolt's length taken for the pitch?",
+            say(
+                "{size} with a pitch of {pitch}",
+                size=_size(diameter_mm),
+                pitch=f"{written(pitch_mm)} mm",
+            ),
+            say(
+                "its pitch lies between {finest} and {coarsest} mm: "
+                "was the bolt's length taken for the pitch?",
+                finest=written(_FINEST_MM),
+                coarsest=written(coarsest_mm),
+            ),
         )
     return Thread(diameter_mm, pitch_mm)
 
@@ -142,13 +159,17 @@ def _number(digits: str) -> float:
     return float(digits.replace(",", "."))
 
 
+def _size(diameter_mm: float) -> str:
+    return f"M{written(diameter_mm)}"
+
+
 def _coarse_pitch_mm(diameter_mm: float) -> float:
     pitch_mm = COARSE_PITCH_MM.get(diameter_mm)
     if pitch_mm is None:
         raise UnreadableThread(
             "",
-            f"M{diameter_mm:g} has no coarse pitch known here",
-            f"write the pitch as well, as “M{diameter_mm:g}x1”",
+            say("{size} has no coarse pitch known here", size=_size(diameter_mm)),
+            say("write the pitch as well, as “{example}”", example=f"{_size(diameter_mm)}x1"),
         )
     return pitch_mm
 

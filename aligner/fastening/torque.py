@@ -13,6 +13,8 @@ from dataclasses import dataclass
 from typing import Literal
 
 from aligner.errors import AlignerError
+from aligner.fastening.words import written
+from aligner.language import marked, say
 
 _STANDARD_GRAVITY = 9.80665  # m/s2, exact: 3rd CGPM, 1901
 _POUND_KG = 0.45359237  # exact since the yard and pound agreement of 1959
@@ -72,7 +74,7 @@ class PrintedTorque:
     @property
     def text(self) -> str:
         """Number and unit with the printed decimals: "3.60 kgf·m"."""
-        return f"{self.number:.{self.decimals}f} {self.unit}"
+        return f"{written(self.number, f'.{self.decimals}f')} {self.unit}"
 
 
 @dataclass(frozen=True)
@@ -111,14 +113,24 @@ class PrintedPairDisagreement:
 
     def __str__(self) -> str:
         in_first_unit = self.second.value_nm / newton_metres_per(self.first.unit)
-        second = f"{in_first_unit:.{self.first.decimals + 1}f} {self.first.unit}"
-        facts = (
-            f"{self.first.text} and {self.second.text} differ by {abs(self.difference_nm):.2g} N·m "
-            f"({self.second.text} is {second})"
+        text = (
+            marked(
+                "{first} and {second} differ by {difference} ({second} is {converted}): "
+                "one is a copy of the other cut off at its last digit, not rounded"
+            )
+            if self.is_cut_copy
+            else marked(
+                "{first} and {second} differ by {difference} ({second} is {converted}): "
+                "more than rounding explains, so one of them is misprinted or misread"
+            )
         )
-        if self.is_cut_copy:
-            return f"{facts}: one is a copy of the other cut off at its last digit, not rounded"
-        return f"{facts}: more than rounding explains, so one of them is misprinted or misread"
+        return say(
+            text,
+            first=self.first.text,
+            second=self.second.text,
+            difference=f"{written(abs(self.difference_nm), '.2g')} N·m",
+            converted=f"{written(in_first_unit, f'.{self.first.decimals + 1}f')} {self.first.unit}",
+        )
 
 
 def newton_metres_per(unit: str) -> float:
@@ -131,7 +143,11 @@ def newton_metres_per(unit: str) -> float:
         return NEWTON_METRES_PER_UNIT[unit]
     except KeyError:
         known = ", ".join(NEWTON_METRES_PER_UNIT)
-        raise UnreadableTorque("", f"“{unit}” is no unit of torque", f"it can be {known}") from None
+        raise UnreadableTorque(
+            "",
+            say("“{unit}” is no unit of torque", unit=unit),
+            say("it can be {units}", units=known),
+        ) from None
 
 
 def printed_torque(number: str, unit: str) -> PrintedTorque:
@@ -147,7 +163,11 @@ def printed_torque(number: str, unit: str) -> PrintedTorque:
     newton_metres_per(unit)
     found = _DIGITS.fullmatch(number.strip())
     if found is None:
-        raise UnreadableTorque("", f"“{number.strip()[:40]}” is not a number", "write it as “36”")
+        raise UnreadableTorque(
+            "",
+            say("“{text}” is not a number", text=number.strip()[:40]),
+            say("write it as “36”"),
+        )
     decimals = len(found["decimals"] or "")
     return PrintedTorque(float(number.replace(",", ".")), 10.0**-decimals, unit)
 

@@ -12,6 +12,8 @@ from dataclasses import dataclass
 
 from aligner.errors import AlignerError
 from aligner.fastening.torque import NEWTON_METRES_PER_UNIT
+from aligner.fastening.words import written
+from aligner.language import say
 
 #: Marks nearer to each other than this count as one, in N·m.
 _SLACK_NM = 1e-9
@@ -49,26 +51,36 @@ class Wrench:
     own_lower_bound_nm: float | None = None
 
     def __post_init__(self) -> None:
-        where = f"wrench “{self.name}”"
+        where = say("wrench “{name}”", name=self.name)
         if not 0 < self.low_nm <= self.high_nm:
             raise UnusableWrench(
                 where,
-                f"its scale runs from {self.low_nm:g} to {self.high_nm:g} N·m",
-                "give the lowest mark above zero, then the highest",
+                say(
+                    "its scale runs from {low} to {high} N·m",
+                    low=written(self.low_nm),
+                    high=written(self.high_nm),
+                ),
+                say("give the lowest mark above zero, then the highest"),
             )
         if not (self.graduation_nm > 0 and self.scale_unit_nm > 0):
-            raise UnusableWrench(where, "its graduation is not above zero", "read it off the scale")
+            raise UnusableWrench(
+                where, say("its graduation is not above zero"), say("read it off the scale")
+            )
         if not 0 <= self.permissible_deviation < 1:
             raise UnusableWrench(
                 where,
-                f"its deviation is {100 * self.permissible_deviation:g} %",
-                "give what its certificate says, usually 4 %",
+                say("its deviation is {share} %", share=written(100 * self.permissible_deviation)),
+                say("give what its certificate says, usually 4 %"),
             )
         if self.grip_length_mm is not None and not self.grip_length_mm > 0:
-            raise UnusableWrench(where, "its grip length is not above zero", "measure it again")
+            raise UnusableWrench(
+                where, say("its grip length is not above zero"), say("measure it again")
+            )
         if self.usable_low_nm > self.high_nm:
             raise UnusableWrench(
-                where, "its own lower bound is above its highest mark", "20 % of that is usual"
+                where,
+                say("its own lower bound is above its highest mark"),
+                say("20 % of that is usual"),
             )
 
     @property
@@ -93,8 +105,8 @@ class Wrench:
             None,
         )
         if unit is None:
-            return f"{setting_nm:.1f} N·m"
-        return f"{self.on_scale(setting_nm):.{decimals}f} {unit}"
+            return f"{written(setting_nm, '.1f')} N·m"
+        return f"{written(self.on_scale(setting_nm), f'.{decimals}f')} {unit}"
 
 
 @dataclass(frozen=True)
@@ -142,19 +154,26 @@ def lengthening(grip_length_mm: float | None, adapter: Adapter | None) -> float:
     reach_mm = adapter.reach_mm if adapter is not None else 0.0
     if adapter is None or reach_mm == 0.0:
         return 1.0
+    where = say("adapter “{name}”", name=adapter.name)
     if grip_length_mm is None:
         raise UnusableWrench(
-            f"adapter “{adapter.name}”",
-            "it changes the torque, and the wrench's grip length is not known",
-            "measure from the middle of the drive to the middle of the grip, "
-            "or set the adapter at 90°",
+            where,
+            say("it changes the torque, and the wrench's grip length is not known"),
+            say(
+                "measure from the middle of the drive to the middle of the grip, "
+                "or set the adapter at 90°"
+            ),
         )
     if grip_length_mm + reach_mm <= 0:
         raise UnusableWrench(
-            f"adapter “{adapter.name}”",
-            f"folded back by {-reach_mm:g} mm on a grip length of {grip_length_mm:g} mm it puts "
-            "the fastener behind the hand",
-            "turn it round",
+            where,
+            say(
+                "folded back by {reach} mm on a grip length of {grip} mm it puts "
+                "the fastener behind the hand",
+                reach=written(-reach_mm),
+                grip=written(grip_length_mm),
+            ),
+            say("turn it round"),
         )
     return (grip_length_mm + reach_mm) / grip_length_mm
 

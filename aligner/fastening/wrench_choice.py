@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from aligner.fastening.words import written
 from aligner.fastening.wrench import (
     Adapter,
     UnusableWrench,
@@ -18,6 +19,7 @@ from aligner.fastening.wrench import (
     margin_nm,
     set_on_scale,
 )
+from aligner.language import say
 
 #: A graduation coarser than this share of the setting is told. US Army TM 1-1500-204-23-9
 #: table 8-1 (seen): graduations no more than 10 % of the torque measured.
@@ -62,7 +64,9 @@ class WrenchFit:
     @property
     def tool_text(self) -> str:
         """Wrench and adapter in words."""
-        return f"{self.wrench.name} with {self.adapter.name}" if self.adapter else self.wrench.name
+        if self.adapter is None:
+            return self.wrench.name
+        return say("{wrench} with {adapter}", wrench=self.wrench.name, adapter=self.adapter.name)
 
 
 @dataclass(frozen=True)
@@ -95,12 +99,22 @@ def fit(
     """
     if not 0 < low_nm <= target_nm <= high_nm:
         raise UnusableWrench(
-            "torque",
-            f"{target_nm:g} N·m is not within {low_nm:g} to {high_nm:g} N·m",
-            "give low, target and high in rising order, above zero",
+            say("torque"),
+            say(
+                "{target} N·m is not within {low} to {high} N·m",
+                target=written(target_nm),
+                low=written(low_nm),
+                high=written(high_nm),
+            ),
+            say("give low, target and high in rising order, above zero"),
         )
     if adapter is not None and adapter.drive and wrench.drive and adapter.drive != wrench.drive:
-        said = f"its {wrench.drive} drive does not take the {adapter.drive} of “{adapter.name}”"
+        said = say(
+            "its {drive} drive does not take the {other_drive} of “{adapter}”",
+            drive=wrench.drive,
+            other_drive=adapter.drive,
+            adapter=adapter.name,
+        )
         return _unusable(wrench, adapter, None, said)
     try:
         times = lengthening(wrench.grip_length_mm, adapter)
@@ -109,9 +123,11 @@ def fit(
     exact_nm = target_nm / times
     mark_nm = set_on_scale(wrench, target_nm, low_nm, high_nm, times)
     if mark_nm is None:
-        said = (
-            f"a setting of {exact_nm:.1f} N·m is outside its usable scale, "
-            f"{wrench.usable_low_nm:.1f} to {wrench.high_nm:.1f} N·m"
+        said = say(
+            "a setting of {setting} N·m is outside its usable scale, {low} to {high} N·m",
+            setting=written(exact_nm, ".1f"),
+            low=written(wrench.usable_low_nm, ".1f"),
+            high=written(wrench.high_nm, ".1f"),
         )
         return _unusable(wrench, adapter, exact_nm, said)
     delivered_nm = delivered_range_nm(mark_nm, wrench.permissible_deviation, times)
@@ -166,14 +182,15 @@ def best_wrench(
     return NoWrench(tuple(fits))
 
 
-def _preference(tried: WrenchFit) -> tuple[bool, bool, float, float, str]:
+def _preference(tried: WrenchFit) -> tuple[bool, bool, float, float, str, str]:
     margin_nm = tried.margin_nm if tried.margin_nm is not None else 0.0
     return (
         not tried.is_in_range,
         tried.is_inside_specification is False,
         -round(margin_nm, 1),
         tried.wrench.high_nm,
-        tried.tool_text,
+        tried.wrench.name,
+        tried.adapter.name if tried.adapter is not None else "",
     )
 
 
@@ -205,13 +222,21 @@ def _problems(
     problems = []
     if is_inside is False:
         problems.append(
-            f"set to {wrench.setting_text(mark_nm)} it delivers {delivered_nm[0]:.1f} to "
-            f"{delivered_nm[1]:.1f} N·m where {specified_nm[0]:.1f} to {specified_nm[1]:.1f} N·m "
-            "is specified"
+            say(
+                "set to {setting} it delivers {least} to {greatest} N·m "
+                "where {low} to {high} N·m is specified",
+                setting=wrench.setting_text(mark_nm),
+                least=written(delivered_nm[0], ".1f"),
+                greatest=written(delivered_nm[1], ".1f"),
+                low=written(specified_nm[0], ".1f"),
+                high=written(specified_nm[1], ".1f"),
+            )
         )
     if wrench.graduation_nm > COARSEST_GRADUATION * mark_nm + _SLACK_NM:
         problems.append(
-            f"its marks are {100 * wrench.graduation_nm / mark_nm:.0f} % of the setting apart, "
-            "too coarse to set well"
+            say(
+                "its marks are {share} % of the setting apart, too coarse to set well",
+                share=written(100 * wrench.graduation_nm / mark_nm, ".0f"),
+            )
         )
     return tuple(problems)

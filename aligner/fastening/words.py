@@ -1,0 +1,25 @@
+"""Numbers and beginnings of words, as the language spoken writes them inside a sentence."""
+
+from __future__ import annotations
+
+from aligner.language import decimal_sign, spoken
+
+#: Languages that write their nouns large: there a word keeps its letter inside a sentence.
+_WITH_LARGE_NOUNS = {"de"}
+
+
+def written(number: float, form: str = "g") -> str:
+    """A number for a sentence, with the decimal sign of the language spoken."""
+    return f"{number:{form}}".replace(".", decimal_sign())
+
+
+def begun(text: str) -> str:
+    """A text as it stands at the beginning of a sentence."""
+    return f"{text[:1].upper()}{text[1:]}"
+
+
+def run_on(text: str) -> str:
+    """A text that began a sentence, as it stands inside one."""
+    if spoken() in _WITH_LARGE_NOUNS:
+        return text
+    return f"{text[:1].lower()}{text[1:]}"
