@@ -11,7 +11,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from aligner.errors import AlignerError
-from aligner.geometry.bounds import require_number
+from aligner.geometry.bounds import in_digits, require_number
+from aligner.language import say
 
 DISAGREE_BELOW = 0.05
 """Chance of so much scatter under which the pairs disagree (mathematics.md 4)."""
@@ -77,8 +78,11 @@ def weighted_turn(
         if uncertainty <= 0:
             raise AlignerError(
                 name,
-                f"its turn has an uncertainty of {uncertainty:g} degrees, so it has no weight",
-                "give its gauge a resolution, a repeatability or a limit of error",
+                say(
+                    "its turn has an uncertainty of {angle} degrees, so it has no weight",
+                    angle=in_digits(uncertainty),
+                ),
+                say("give its gauge a resolution, a repeatability or a limit of error"),
             )
     return _weighted(turns_deg, uncertainties_deg, names)
 

@@ -9,6 +9,13 @@ from __future__ import annotations
 import math
 
 from aligner.errors import AlignerError
+from aligner.language import decimal_sign, say
+
+
+def in_digits(value: float, most: int | None = 6) -> str:
+    """A number in so many digits at most (`None`: all), with the decimal sign of the language."""
+    text = f"{value}" if most is None else f"{value:.{most}g}"
+    return text.replace(".", decimal_sign())
 
 
 def require_number(where: str, value: float, unit: str = "mm") -> None:
@@ -20,14 +27,24 @@ def require_number(where: str, value: float, unit: str = "mm") -> None:
         unit: its unit, for the sentence.
     """
     if not math.isfinite(value):
-        raise AlignerError(where, f"{value} is not a measurement", f"give a number in {unit}")
+        raise AlignerError(
+            where,
+            say("{value} is not a measurement", value=in_digits(value, None)),
+            say("give a number in degrees")
+            if unit == "degrees"
+            else say("give a number in {unit}", unit=unit),
+        )
 
 
 def require_length(where: str, value_mm: float) -> None:
     """Raise `AlignerError` unless the value is a finite length above nothing."""
     require_number(where, value_mm)
     if value_mm <= 0:
-        raise AlignerError(where, f"{value_mm:g} mm is no length", "give more than 0 mm")
+        raise AlignerError(
+            where,
+            say("{value} mm is no length", value=in_digits(value_mm)),
+            say("give more than 0 mm"),
+        )
 
 
 def require_width(where: str, value_mm: float) -> None:
@@ -36,6 +53,6 @@ def require_width(where: str, value_mm: float) -> None:
     if value_mm < 0:
         raise AlignerError(
             where,
-            f"{value_mm:g} mm puts the left point on the right",
-            "give the distance from the middle, 0 mm or more",
+            say("{value} mm puts the left point on the right", value=in_digits(value_mm)),
+            say("give the distance from the middle, 0 mm or more"),
         )

@@ -13,7 +13,8 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from aligner.errors import AlignerError
-from aligner.geometry.bounds import require_length, require_number
+from aligner.geometry.bounds import in_digits, require_length, require_number
+from aligner.language import say
 
 
 class Corner(StrEnum):
@@ -121,10 +122,10 @@ def from_plate(
     if gap_mm < 0:
         raise AlignerError(
             "in_line gap",
-            f"{gap_mm:g} mm is less than touching",
-            "give the gap's width, 0 mm or more, and the corner it is at",
+            say("{value} mm is less than touching", value=in_digits(gap_mm)),
+            say("give the gap's width, 0 mm or more, and the corner it is at"),
         )
-    _require_shorter("in_line gap", gap_mm, height_mm, "the height between the contact lines")
+    _require_shorter("in_line gap", gap_mm, height_mm, say("the height between the contact lines"))
     sign = _FRONT_SIGN[corner] * (1 if face is Face.FRONT else -1)
     return _from_skew_tangent(sign * gap_mm / height_mm, sign / height_mm, fork)
 
@@ -157,12 +158,12 @@ def from_bars(
     if fork.leg_spacing_mm is None:
         raise AlignerError(
             "leg_spacing",
-            "it is missing, and two bars tell nothing without it",
-            "give the distance between the legs' middle lines in mm",
+            say("it is missing, and two bars tell nothing without it"),
+            say("give the distance between the legs' middle lines in mm"),
         )
     require_length("leg_spacing", fork.leg_spacing_mm)
     _require_shorter(
-        "in_line end_difference", end_difference_mm, half_length_mm, "the bars' half length"
+        "in_line end_difference", end_difference_mm, half_length_mm, say("the bars' half length")
     )
     per_mm = fork.leg_spacing_mm / (half_length_mm * height_mm)
     return _from_skew_tangent(end_difference_mm * per_mm, per_mm, fork)
@@ -185,7 +186,7 @@ def from_spread(upper_width_mm: float, lower_width_mm: float, height_mm: float) 
     require_length("in_line lower_width", lower_width_mm)
     require_length("in_line height", height_mm)
     spread_mm = lower_width_mm - upper_width_mm
-    _require_shorter("in_line widths", spread_mm, height_mm, "the height between them")
+    _require_shorter("in_line widths", spread_mm, height_mm, say("the height between them"))
     return InLine(
         skew_deg=None,
         twist_deg=None,
@@ -202,8 +203,13 @@ def _require_shorter(where: str, value_mm: float, limit_mm: float, limit: str) -
     if abs(value_mm) >= limit_mm:
         raise AlignerError(
             where,
-            f"{abs(value_mm):g} mm is not shorter than {limit}, {limit_mm:g} mm",
-            "check both and their units",
+            say(
+                "{value} mm is not shorter than {limit}, {size} mm",
+                value=in_digits(abs(value_mm)),
+                limit=limit,
+                size=in_digits(limit_mm),
+            ),
+            say("check both and their units"),
         )
 
 
@@ -245,9 +251,15 @@ def _twist(tangent: float, fork: ForkDimensions) -> float | None:
     if abs(sine) > 1:
         raise AlignerError(
             "in_line",
-            f"a skew of {math.degrees(math.atan(abs(tangent))):.3g} degrees would need the"
-            " brackets twisted by more than 90 degrees",
-            f"check the readings, leg_spacing ({fork.leg_spacing_mm:g} mm) and bracket_spacing"
-            f" ({fork.bracket_spacing_mm:g} mm), and their units",
+            say(
+                "a skew of {angle} degrees would need the brackets twisted by more than 90 degrees",
+                angle=in_digits(math.degrees(math.atan(abs(tangent))), 3),
+            ),
+            say(
+                "check the readings, leg_spacing ({leg_spacing} mm) and bracket_spacing"
+                " ({bracket_spacing} mm), and their units",
+                leg_spacing=in_digits(fork.leg_spacing_mm),
+                bracket_spacing=in_digits(fork.bracket_spacing_mm),
+            ),
         )
     return math.asin(sine)

@@ -12,6 +12,7 @@ from enum import StrEnum
 
 from aligner.errors import AlignerError
 from aligner.geometry.bounds import require_length, require_number
+from aligner.language import say
 
 
 class Policy(StrEnum):
@@ -84,13 +85,19 @@ def moves(
 
     Derived: mathematics.md 3.
     """
-    require_number("protrusion left", left_mm)
-    require_number("protrusion right", right_mm)
+    require_number(say("protrusion left"), left_mm)
+    require_number(say("protrusion right"), right_mm)
     match policy:
         case Policy.TO_TARGET:
-            goal_mm = _goal_mm("target", target_mm, "the sheet gives no target protrusion")
+            goal_mm = _goal_mm(
+                say("protrusion target"), target_mm, say("the sheet gives no target protrusion")
+            )
         case Policy.TO_AS_FOUND:
-            goal_mm = _goal_mm("as found", as_found_mm, "no protrusion was read before stripping")
+            goal_mm = _goal_mm(
+                say("protrusion as found"),
+                as_found_mm,
+                say("no protrusion was read before stripping"),
+            )
         case Policy.LEFT_TO_RIGHT:
             return Moves(right_mm - left_mm, 0.0)
         case Policy.RIGHT_TO_LEFT:
@@ -103,11 +110,11 @@ def moves(
 def _goal_mm(where: str, goal_mm: float | None, missing: str) -> float:
     if goal_mm is None:
         raise AlignerError(
-            f"protrusion {where}",
+            where,
             missing,
-            "give it, or bring one leg to the other (left_to_right, right_to_left or share)",
+            say("give it, or bring one leg to the other (left_to_right, right_to_left or share)"),
         )
-    require_number(f"protrusion {where}", goal_mm)
+    require_number(where, goal_mm)
     return goal_mm
 
 
@@ -136,8 +143,8 @@ def axle_lean_deg(difference_mm: float, leg_spacing_mm: float) -> float:
 
     Derived: mathematics.md 3.
     """
-    require_number("protrusion difference", difference_mm)
-    require_length("leg_spacing", leg_spacing_mm)
+    require_number(say("protrusion difference"), difference_mm)
+    require_length(say("leg_spacing"), leg_spacing_mm)
     return math.degrees(math.atan2(difference_mm, leg_spacing_mm))
 
 
@@ -160,6 +167,6 @@ def patch_shift_mm(lean_deg: float, front_radius_mm: float) -> float:
 
     Derived: mathematics.md 3.
     """
-    require_number("axle lean", lean_deg, "degrees")
-    require_length("front_radius", front_radius_mm)
+    require_number(say("axle lean"), lean_deg, "degrees")
+    require_length(say("front_radius"), front_radius_mm)
     return front_radius_mm * math.sin(math.radians(lean_deg))

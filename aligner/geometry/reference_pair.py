@@ -10,7 +10,8 @@ import math
 from dataclasses import dataclass
 
 from aligner.errors import AlignerError
-from aligner.geometry.bounds import require_length, require_number, require_width
+from aligner.geometry.bounds import in_digits, require_length, require_number, require_width
+from aligner.language import say
 
 PLAN_ALLOWANCE_MM = 1.0
 """How much the plan distance may exceed the measured one: a steel rule's millimetre.
@@ -101,8 +102,11 @@ def _check_values(
     if abs(frame_asymmetry_mm) >= 2 * min(left_mm, right_mm):
         raise AlignerError(
             "frame_asymmetry",
-            f"{frame_asymmetry_mm:g} mm is as long as the distances themselves",
-            "give left less right of this frame when truly straight",
+            say(
+                "{value} mm is as long as the distances themselves",
+                value=in_digits(frame_asymmetry_mm),
+            ),
+            say("give left less right of this frame when truly straight"),
         )
 
 
@@ -115,19 +119,23 @@ def _plan_mean_square(pair: ReferencePair, cosine: float) -> float:
 
 def _no_lever(pair: ReferencePair) -> AlignerError:
     if pair.bracket_half_width_mm == 0 and pair.frame_half_width_mm == 0:
-        where, understood = "half widths", "both are 0 mm, so left and right are one point"
+        where = say("half widths")
+        understood = say("both are 0 mm, so left and right are one point")
     elif pair.bracket_reach_mm == 0 and pair.frame_setback_mm == 0:
-        where, understood = "bracket_reach and frame_setback", "both are 0 mm"
+        where, understood = "bracket_reach and frame_setback", say("both are 0 mm")
     elif pair.bracket_reach_mm == 0 and pair.bracket_half_width_mm == 0:
-        where, understood = "bracket_reach and bracket_half_width", "a point on the steering axis"
+        where = "bracket_reach and bracket_half_width"
+        understood = say("a point on the steering axis")
     elif pair.frame_setback_mm == 0 and pair.frame_half_width_mm == 0:
-        where, understood = "frame_setback and frame_half_width", "a point on the steering axis"
+        where = "frame_setback and frame_half_width"
+        understood = say("a point on the steering axis")
     else:
-        where, understood = "reference points", "frame and bracket point lie in line with the axis"
+        where = say("reference points")
+        understood = say("frame and bracket point lie in line with the axis")
     return AlignerError(
         where,
-        f"{understood}; no turn changes these distances",
-        "choose points further from the middle or from the steering axis",
+        f"{understood}; {say('no turn changes these distances')}",
+        say("choose points further from the middle or from the steering axis"),
     )
 
 
@@ -143,12 +151,27 @@ def _no_turn(left: float, right: float, pair: ReferencePair, needed: float) -> A
     where = max(arms, key=lambda name: abs(arms[name][1]))
     value, arm = arms[where]
     least = value + math.copysign((needed - lever) / arm, pair.lever_mm2 * arm)
-    bound = "at least" if least > value else "at most"
+    bound = in_digits(least, 4)
+    if least > value:
+        wanted = say(
+            "if the other three are right it is at least {size} mm; or a side was misread",
+            size=bound,
+        )
+    else:
+        wanted = say(
+            "if the other three are right it is at most {size} mm; or a side was misread",
+            size=bound,
+        )
     return AlignerError(
         where,
-        f"left and right differ by {abs(left - right):.4g} mm, and with these dimensions no turn"
-        f" makes more than {4 * lever / (left + right):.4g} mm: {value:g} mm cannot be right",
-        f"if the other three are right it is {bound} {least:.4g} mm; or a side was misread",
+        say(
+            "left and right differ by {difference} mm, and with these dimensions no turn"
+            " makes more than {most} mm: {value} mm cannot be right",
+            difference=in_digits(abs(left - right), 4),
+            most=in_digits(4 * lever / (left + right), 4),
+            value=in_digits(value),
+        ),
+        wanted,
     )
 
 
@@ -157,13 +180,23 @@ def _plan_too_long(plan_mm: float, measured_mm: float, pair: ReferencePair) -> A
     c, w = pair.frame_setback_mm, pair.frame_half_width_mm
     if abs(a + c) >= abs(b - w):
         where = "frame_setback" if c >= a else "bracket_reach"
-        part = f"bracket_reach and frame_setback put them {abs(a + c):.4g} mm apart fore and aft"
+        part = say(
+            "bracket_reach and frame_setback put them {size} mm apart fore and aft",
+            size=in_digits(abs(a + c), 4),
+        )
     else:
         where = "bracket_half_width" if b >= w else "frame_half_width"
-        part = f"the half widths put them {abs(b - w):.4g} mm apart sideways"
+        part = say(
+            "the half widths put them {size} mm apart sideways", size=in_digits(abs(b - w), 4)
+        )
     return AlignerError(
         where,
-        f"seen from above the points would be {plan_mm:.4g} mm apart, longer than the"
-        f" {measured_mm:.4g} mm measured; {part}",
-        "check that dimension and its unit first, then the others",
+        say(
+            "seen from above the points would be {plan} mm apart, longer than the"
+            " {measured} mm measured; {part}",
+            plan=in_digits(plan_mm, 4),
+            measured=in_digits(measured_mm, 4),
+            part=part,
+        ),
+        say("check that dimension and its unit first, then the others"),
     )

@@ -17,8 +17,9 @@ import math
 from dataclasses import dataclass
 
 from aligner.errors import AlignerError
-from aligner.geometry.bounds import require_length, require_number
+from aligner.geometry.bounds import in_digits, require_length, require_number
 from aligner.geometry.reference_pair import ReferencePair, check_dimensions, without_asymmetry
+from aligner.language import say
 
 
 @dataclass(frozen=True)
@@ -100,8 +101,12 @@ def turn_sensitivities(
     if cosine < 1e-9:
         raise AlignerError(
             "squaring",
-            f"readings of {left_mm:g} and {right_mm:g} mm turn the bracket by 90 degrees",
-            "read both sides again",
+            say(
+                "readings of {left} and {right} mm turn the bracket by 90 degrees",
+                left=in_digits(left_mm),
+                right=in_digits(right_mm),
+            ),
+            say("read both sides again"),
         )
     unit = math.degrees(1 / (2 * pair.lever_mm2 * cosine))
     return TurnSensitivities(-left * unit, right * unit, (left + right) / 2 * unit)
@@ -132,7 +137,7 @@ def distances_at(
     Derived: mathematics.md 4, the plan part of each squared distance.
     """
     check_dimensions(left_mm, right_mm, pair, frame_asymmetry_mm)
-    require_number("turn", wanted_turn_deg, "degrees")
+    require_number(say("turn"), wanted_turn_deg, "degrees")
     now = _turn(left_mm, right_mm, pair, frame_asymmetry_mm)
     then = math.radians(wanted_turn_deg)
     left, right = without_asymmetry(left_mm, right_mm, frame_asymmetry_mm)

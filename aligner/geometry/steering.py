@@ -11,7 +11,8 @@ import math
 from dataclasses import dataclass
 
 from aligner.errors import AlignerError
-from aligner.geometry.bounds import require_length, require_number
+from aligner.geometry.bounds import in_digits, require_length, require_number
+from aligner.language import say
 
 
 @dataclass(frozen=True)
@@ -76,14 +77,17 @@ def trail_mm(rake_deg: float, offset_mm: float, front_radius_mm: float) -> float
 
 def normal_trail_mm(rake_deg: float, offset_mm: float, front_radius_mm: float) -> float:
     """Trail square to the steering axis, R_f sin e - o; arguments and errors as `trail_mm`."""
-    require_number("offset", offset_mm)
-    require_length("front_radius", front_radius_mm)
-    require_number("rake", rake_deg, "degrees")
+    require_number(say("offset"), offset_mm)
+    require_length(say("front_radius"), front_radius_mm)
+    require_number(say("rake"), rake_deg, "degrees")
     if abs(rake_deg) >= 90:
         raise AlignerError(
-            "rake",
-            f"a steering axis {rake_deg:g} degrees from the vertical never meets the ground",
-            "give the angle from the vertical, usually 20 to 40 degrees",
+            say("rake"),
+            say(
+                "a steering axis {angle} degrees from the vertical never meets the ground",
+                angle=in_digits(rake_deg),
+            ),
+            say("give the angle from the vertical, usually 20 to 40 degrees"),
         )
     return front_radius_mm * math.sin(math.radians(rake_deg)) - offset_mm
 
@@ -104,7 +108,7 @@ def raised(geometry: SteeringGeometry, rise_mm: float) -> Handling:
     Derived: mathematics.md 6.
     """
     _check(geometry)
-    require_number("rise", rise_mm)
+    require_number(say("rise"), rise_mm)
     rake = math.radians(geometry.rake_deg)
     step = geometry.front_radius_mm - geometry.rear_radius_mm
     ahead = geometry.wheelbase_mm - rise_mm * math.sin(rake)
@@ -113,9 +117,12 @@ def raised(geometry: SteeringGeometry, rise_mm: float) -> Handling:
     closest = geometry.front_radius_mm + geometry.rear_radius_mm
     if ahead <= 0 or apart <= closest:
         raise AlignerError(
-            "rise",
-            f"legs moved by {rise_mm:g} mm leave the front wheel no room ahead of the rear one",
-            "give the mean of both legs' moves in mm",
+            say("rise"),
+            say(
+                "legs moved by {size} mm leave the front wheel no room ahead of the rear one",
+                size=in_digits(rise_mm),
+            ),
+            say("give the mean of both legs' moves in mm"),
         )
     slope = math.asin(step / apart)
     pitch = slope - math.atan2(above, ahead)
@@ -133,22 +140,31 @@ def raised(geometry: SteeringGeometry, rise_mm: float) -> Handling:
 
 
 def _check(geometry: SteeringGeometry) -> None:
-    require_number("rake", geometry.rake_deg, "degrees")
+    require_number(say("rake"), geometry.rake_deg, "degrees")
     if not 0 <= geometry.rake_deg < 90:
         raise AlignerError(
-            "rake",
-            f"{geometry.rake_deg:g} degrees from the vertical is no steering axis",
-            "give the angle from the vertical (90 less the head angle), usually 20 to 40 degrees",
+            say("rake"),
+            say(
+                "{angle} degrees from the vertical is no steering axis",
+                angle=in_digits(geometry.rake_deg),
+            ),
+            say(
+                "give the angle from the vertical (90 less the head angle),"
+                " usually 20 to 40 degrees"
+            ),
         )
-    require_number("offset", geometry.offset_mm)
-    require_length("front_radius", geometry.front_radius_mm)
-    require_length("rear_radius", geometry.rear_radius_mm)
-    require_length("wheelbase", geometry.wheelbase_mm)
+    require_number(say("offset"), geometry.offset_mm)
+    require_length(say("front_radius"), geometry.front_radius_mm)
+    require_length(say("rear_radius"), geometry.rear_radius_mm)
+    require_length(say("wheelbase"), geometry.wheelbase_mm)
     touching = 2 * math.sqrt(geometry.front_radius_mm * geometry.rear_radius_mm)
     if geometry.wheelbase_mm <= touching:
         raise AlignerError(
-            "wheelbase",
-            f"at {geometry.wheelbase_mm:g} mm the two tyres would overlap",
-            f"with these radii it is more than {touching:.4g} mm; check that radii were not"
-            " given as diameters",
+            say("wheelbase"),
+            say("at {size} mm the two tyres would overlap", size=in_digits(geometry.wheelbase_mm)),
+            say(
+                "with these radii it is more than {size} mm; check that radii were not"
+                " given as diameters",
+                size=in_digits(touching, 4),
+            ),
         )

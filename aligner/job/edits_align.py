@@ -20,6 +20,7 @@ from aligner.job.align import (
     SquaringPair,
 )
 from aligner.job.job import Attempt, Job
+from aligner.language import say
 from aligner.sheet.quantities import Quantity
 
 Readings = tuple[Quantity, ...]
@@ -68,8 +69,9 @@ def with_another_pair(job: Job) -> Job:
     pairs = job.align.squaring
     gauge = pairs[-1].gauge if pairs else job.align.protrusion.gauge
     taken = {pair.name for pair in pairs}
-    number = next(n for n in range(len(pairs) + 1, 2 * len(pairs) + 2) if f"pair {n}" not in taken)
-    return _with_align(job, squaring=(*pairs, SquaringPair(name=f"pair {number}", gauge=gauge)))
+    names = (say("pair {number}", number=n) for n in range(len(pairs) + 1, 2 * len(pairs) + 2))
+    name = next(each for each in names if each not in taken)
+    return _with_align(job, squaring=(*pairs, SquaringPair(name=name, gauge=gauge)))
 
 
 def without_pair(job: Job, place: int) -> Job:

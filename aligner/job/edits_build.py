@@ -10,6 +10,7 @@ from aligner.job.build import BearingAdjustment, EarlierGaps
 from aligner.job.job import Job
 from aligner.job.listed_gauges import with_gauge_known
 from aligner.job.log import Action, LogEntry, ticked_steps
+from aligner.language import say
 from aligner.sheet.quantities import Length
 
 SIDES = ("left", "right")
@@ -110,7 +111,7 @@ def with_build_tick(job: Job, step: str, at: datetime, *, is_done: bool) -> Job:
         AlignerError: the step has no name.
     """
     if not step:
-        raise AlignerError("step", "it has no name", "take one of the build list")
+        raise AlignerError(say("step"), say("it has no name"), say("take one of the build list"))
     if (step in ticked_steps(job.build.log)) == is_done:
         return job
     action = Action.TICKED if is_done else Action.UNTICKED

@@ -13,19 +13,20 @@ from typing import Any, TypeVar
 from aligner.errors import AlignerError
 from aligner.job.gauges import Gauge
 from aligner.job.job import Job
+from aligner.language import listed, marked, say
 from aligner.sheet.model import Part
 
 PartType = TypeVar("PartType", bound=Part)
 
 #: Where readings stand in a job, by the beginning of their path, with the words for it.
 _PLACES = (
-    ("as_found.protrusion", "the heights as found"),
-    ("as_found", "the readings as found"),
-    ("align.protrusion", "the heights"),
-    ("align.in_line_others", "readings kept in line"),
-    ("align.in_line", "the legs in line"),
-    ("inspect", "Inspect"),
-    ("build", "Build"),
+    ("as_found.protrusion", marked("the heights as found")),
+    ("as_found", marked("the readings as found")),
+    ("align.protrusion", marked("the heights")),
+    ("align.in_line_others", marked("readings kept in line")),
+    ("align.in_line", marked("the legs in line")),
+    ("inspect", marked("Inspect")),
+    ("build", marked("Build")),
 )
 
 
@@ -74,8 +75,8 @@ def without_gauge(job: Job, name: str) -> Job:
     if uses:
         raise AlignerError(
             "",
-            f"“{name}” was used for {' and '.join(uses)}",
-            "name another gauge there first, or leave it on the list",
+            say("“{gauge}” was used for {uses}", gauge=name, uses=listed(uses)),
+            say("name another gauge there first, or leave it on the list"),
         )
     return job.with_changes(
         gauges={each: gauge for each, gauge in job.gauges.items() if each != name}
@@ -95,9 +96,13 @@ def free_gauge_name(job: Job, name: str, *, but: str = "") -> str:
     """
     kept = " ".join(name.split())
     if not kept:
-        raise AlignerError("", "a gauge needs a name", "such as “depth gauge”")
+        raise AlignerError("", say("a gauge needs a name"), say("such as “depth gauge”"))
     if kept in job.gauges and kept != but:
-        raise AlignerError("", f"“{kept}” is on the list already", "call this one something else")
+        raise AlignerError(
+            "",
+            say("“{name}” is on the list already", name=kept),
+            say("call this one something else"),
+        )
     return kept
 
 
@@ -115,8 +120,9 @@ def _words(job: Job, path: str) -> str:
         place = int(path.removeprefix("align.squaring[").split("]")[0])
         return f"“{job.align.squaring[place].name}”"
     if path.startswith("attempts["):
-        return f"attempt {int(path.removeprefix('attempts[').split(']')[0]) + 1}"
-    return next((words for begin, words in _PLACES if path.startswith(begin)), path)
+        number = int(path.removeprefix("attempts[").split("]")[0]) + 1
+        return say("attempt {number}", number=number)
+    return next((say(words) for begin, words in _PLACES if path.startswith(begin)), path)
 
 
 def _gauges_named(part: Part, path: str) -> Iterator[tuple[str, str]]:

@@ -7,6 +7,7 @@ from datetime import date
 from aligner.errors import AlignerError
 from aligner.job.final_checks import checks_of
 from aligner.job.job import Job, SignOff
+from aligner.language import say
 
 
 def with_check(job: Job, name: str, is_done: bool) -> Job:
@@ -39,7 +40,9 @@ def with_sign_off(job: Job, name: str, on: date) -> Job:
         AlignerError: no name is given.
     """
     if not name.strip():
-        raise AlignerError("name", "nobody signs", "give the name of who did the work")
+        raise AlignerError(
+            say("name"), say("nobody signs"), say("give the name of who did the work")
+        )
     return _with_proof(job, sign_off=SignOff(name=name.strip(), on=on))
 
 
@@ -51,7 +54,7 @@ def without_sign_off(job: Job) -> Job:
 def _with_check(job: Job, name: str, **changes: object) -> Job:
     before = {check.name: check for check in checks_of(job)}
     if name not in before:
-        raise AlignerError(name, "there is no such final check", "take one of the list")
+        raise AlignerError(name, say("there is no such final check"), say("take one of the list"))
     changed = before[name].with_changes(**changes)
     if changed == before[name]:
         return job

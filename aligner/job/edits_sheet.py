@@ -12,6 +12,7 @@ from typing import Any
 from aligner.errors import AlignerError
 from aligner.job.edits_sheet_ticks import with_fastener_renamed, with_sheet
 from aligner.job.job import Job
+from aligner.language import say
 from aligner.sheet import Fastener, OrderRule, Sheet, Side, TorqueSpecification
 from aligner.sheet.quantities import Quantity
 
@@ -137,13 +138,11 @@ def with_fastener_on_other_side(job: Job, place: int) -> Job:
     """
     copied = job.sheet.fasteners[place]
     if copied.side is None:
-        raise AlignerError(copied.name, "it stands in the middle", "give it a side first")
+        raise AlignerError(copied.name, say("it stands in the middle"), say("give it a side first"))
     side = _OTHER_SIDE[copied.side]
-    words = [side.value if word == copied.side.value else word for word in copied.name.split()]
-    name = " ".join(words)
-    name = name if name != copied.name else f"{side.value} {copied.name}"
+    name = _name_on_side(copied.name, side)
     if name in {each.name for each in job.sheet.fasteners}:
-        raise AlignerError(name, "it is on the sheet already", "change that one")
+        raise AlignerError(name, say("it is on the sheet already"), say("change that one"))
     return with_new_fastener(job, copied.with_changes(name=name, side=side))
 
 
@@ -183,10 +182,31 @@ def _torque_path(fastener: Fastener, field: str) -> str:
     return f"fasteners.{fastener.name}.{field}"
 
 
+def _name_on_side(name: str, side: Side) -> str:
+    """A fastener's name with the words for its side changed to those for this one."""
+    # In a language that bends them there are several: "links:rechts linker:rechter".
+    pairs = say("left:right", meaning="words for the sides in the names of fasteners")
+    to_other: dict[str, str] = {}
+    for pair in ("left:right", *pairs.split()):
+        left, _, right = pair.partition(":")
+        one, other = (left, right) if side is Side.RIGHT else (right, left)
+        to_other |= {one: other, one.capitalize(): other.capitalize()}
+    turned = " ".join(to_other.get(word, word) for word in name.split())
+    if turned != name:
+        return turned
+    if side is Side.LEFT:
+        return say("left {fastener}", fastener=name)
+    return say("right {fastener}", fastener=name)
+
+
 def _checked_name(sheet: Sheet, typed: str, place: int) -> str:
     name = " ".join(typed.split())
     if not name:
-        raise AlignerError("", "a fastener without a name", "name it as the checklist shall")
+        raise AlignerError(
+            "", say("a fastener without a name"), say("name it as the checklist shall")
+        )
     if any(each.name == name for at, each in enumerate(sheet.fasteners) if at != place):
-        raise AlignerError("", f"“{name}” is on the sheet already", "give each its own name")
+        raise AlignerError(
+            "", say("“{name}” is on the sheet already", name=name), say("give each its own name")
+        )
     return name

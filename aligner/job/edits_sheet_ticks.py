@@ -13,10 +13,12 @@ from datetime import datetime
 from aligner.job.edits_tighten import with_steps_opened
 from aligner.job.job import Job
 from aligner.job.log import Action, LogEntry, ticked_steps
+from aligner.language import marked, say
 from aligner.sheet import Fastener, Sheet
 
-#: How the reason of a log entry begins where the sheet's change is the reason.
-SHEET_CHANGED = "the sheet was changed"
+#: How the reason of a log entry begins where the sheet's change is the reason; it is said when
+#: it is written (`what_of_the_sheet` finds it again).
+SHEET_CHANGED = marked("the sheet was changed")
 
 
 def with_sheet(job: Job, sheet: Sheet, at: datetime) -> Job:
@@ -25,10 +27,22 @@ def with_sheet(job: Job, sheet: Sheet, at: datetime) -> Job:
     for before in job.sheet.fasteners:
         now = after.get(before.name)
         if now is None or now.kind != before.kind:
-            job = _opened(job, before, at, f"{SHEET_CHANGED}: {before.name} taken off")
+            job = _opened(job, before, at, say("{fastener} taken off", fastener=before.name))
         elif (what := _done_otherwise(before, now)) is not None:
-            job = _opened(job, before, at, f"{SHEET_CHANGED}: {what} of the {before.name}")
+            job = _opened(job, before, at, say(what, fastener=before.name))
     return job.with_changes(sheet=sheet)
+
+
+def what_of_the_sheet(reason: str) -> str | None:
+    """What of the sheet was changed, from the reason of a log entry; `None` if it is another.
+
+    A reason stays in the language it was written in: it is found in English and in the one
+    spoken now.
+    """
+    for begin in (SHEET_CHANGED, say(SHEET_CHANGED)):
+        if reason.startswith(begin):
+            return reason.removeprefix(begin).removeprefix(": ")
+    return None
 
 
 def with_fastener_renamed(job: Job, place: int, name: str) -> Job:
@@ -84,7 +98,8 @@ def is_step_of(step: str, fastener: Fastener, all_of_them: tuple[Fastener, ...])
     )
 
 
-def _opened(job: Job, fastener: Fastener, at: datetime, reason: str) -> Job:
+def _opened(job: Job, fastener: Fastener, at: datetime, what: str) -> Job:
+    reason = f"{say(SHEET_CHANGED)}: {what}"
     steps = tuple(
         step for step in ticked_steps(job.log) if is_step_of(step, fastener, job.sheet.fasteners)
     )
@@ -97,16 +112,25 @@ def _opened(job: Job, fastener: Fastener, at: datetime, reason: str) -> Job:
 
 
 def _done_otherwise(before: Fastener, now: Fastener) -> str | None:
-    """What of a fastener's work is another than it was, in words; `None` if nothing is."""
+    """What of a fastener's work is another than it was, a marked text; `None` if nothing is."""
     differences: tuple[tuple[str, Callable[[Fastener], object]], ...] = (
-        ("the torque", lambda each: _bounds(each, "torque")),
-        ("the seating torque", lambda each: _bounds(each, "seating")),
-        ("the back-off", lambda each: each.back_off.value if each.back_off else None),
-        ("the number of bolts", lambda each: each.bolts),
-        ("the passes", lambda each: tuple(share.value for share in each.passes)),
-        ("the thread condition", lambda each: each.thread_condition),
-        ("the side", lambda each: each.side),
-        ("the pattern", lambda each: each.pattern if each.bolts > 2 else None),
+        (marked("the torque of the {fastener}"), lambda each: _bounds(each, "torque")),
+        (marked("the seating torque of the {fastener}"), lambda each: _bounds(each, "seating")),
+        (
+            marked("the back-off of the {fastener}"),
+            lambda each: each.back_off.value if each.back_off else None,
+        ),
+        (marked("the number of bolts of the {fastener}"), lambda each: each.bolts),
+        (
+            marked("the passes of the {fastener}"),
+            lambda each: tuple(share.value for share in each.passes),
+        ),
+        (marked("the thread condition of the {fastener}"), lambda each: each.thread_condition),
+        (marked("the side of the {fastener}"), lambda each: each.side),
+        (
+            marked("the pattern of the {fastener}"),
+            lambda each: each.pattern if each.bolts > 2 else None,
+        ),
     )
     return next((what for what, of in differences if of(before) != of(now)), None)
 

@@ -15,6 +15,7 @@ from aligner.job.listed_gauges import with_gauge_known
 from aligner.job.log import Action, LogEntry, ticked_steps
 from aligner.job.strip import Removed
 from aligner.job.usual_clutter import reminder_for
+from aligner.language import say
 
 
 def without_loosened(job: Job, step: str, at: datetime, reason: str = "") -> Job:
@@ -24,7 +25,7 @@ def without_loosened(job: Job, step: str, at: datetime, reason: str = "") -> Job
         AlignerError: the step is not ticked.
     """
     if step not in ticked_steps(job.strip.log):
-        raise AlignerError(step, "it is not ticked", "untick a step that is done")
+        raise AlignerError(step, say("it is not ticked"), say("untick a step that is done"))
     entry = LogEntry(step=step, action=Action.UNTICKED, at=at, reason=reason.strip())
     return job.with_changes(strip=job.strip.with_changes(log=(*job.strip.log, entry)))
 
@@ -109,14 +110,18 @@ def with_put_back(job: Job, place: int, at: datetime | None) -> Job:
 
 def _entry(job: Job, place: int) -> Removed:
     if not 0 <= place < len(job.strip.removed):
-        raise AlignerError("removed", f"there is no entry {place + 1}", "take one of the list")
+        raise AlignerError(
+            "removed",
+            say("there is no entry {number}", number=place + 1),
+            say("take one of the list"),
+        )
     return job.strip.removed[place]
 
 
 def _named(name: str) -> str:
     named = " ".join(name.split())
     if not named:
-        raise AlignerError("name", "it is empty", "say what came off")
+        raise AlignerError(say("name"), say("it is empty"), say("say what came off"))
     return named
 
 

@@ -8,14 +8,40 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping
 from datetime import datetime
-from typing import TypeVar
+from typing import NamedTuple, TypeVar
 
 from aligner.errors import AlignerError
 from aligner.job.job import Job
 from aligner.job.log import Action, LogEntry, ticked_steps
 from aligner.job.wrenches import Adapter, TorqueWrench, WrenchChoice
+from aligner.language import marked, say
 
 Tool = TypeVar("Tool", TorqueWrench, Adapter)
+
+
+class _Words(NamedTuple):
+    """What is said of one kind of tool where its name will not do; marked texts."""
+
+    what: str
+    call_it: str
+    is_taken: str
+
+
+_WRENCH = _Words(
+    marked("wrench"),
+    marked("call the wrench what you call it"),
+    marked("another wrench has that name"),
+)
+_ADAPTER = _Words(
+    marked("adapter"),
+    marked("call the adapter what you call it"),
+    marked("another adapter has that name"),
+)
+_NOT_LISTED = {
+    "fastener": marked("there is no such fastener on the list"),
+    "wrench": marked("there is no such wrench on the list"),
+    "adapter": marked("there is no such adapter on the list"),
+}
 
 
 def with_wrench(job: Job, old_name: str | None, new_name: str, wrench: TorqueWrench) -> Job:
@@ -30,7 +56,7 @@ def with_wrench(job: Job, old_name: str | None, new_name: str, wrench: TorqueWre
     Raises:
         AlignerError: no name, or one that another wrench has.
     """
-    wrenches = _placed(job.wrenches, old_name, new_name, wrench, "wrench")
+    wrenches = _placed(job.wrenches, old_name, new_name, wrench, _WRENCH)
     choices = {
         joint: choice.with_changes(wrench=new_name.strip())
         if old_name and choice.wrench == old_name
@@ -62,7 +88,7 @@ def with_adapter(job: Job, old_name: str | None, new_name: str, adapter: Adapter
     Raises:
         AlignerError: no name, or one that another adapter has.
     """
-    adapters = _placed(job.adapters, old_name, new_name, adapter, "adapter")
+    adapters = _placed(job.adapters, old_name, new_name, adapter, _ADAPTER)
     choices = {
         joint: choice.with_changes(adapter=new_name.strip())
         if old_name and choice.adapter == old_name
@@ -100,9 +126,7 @@ def with_wrench_choice(job: Job, joint: str, wrench: str | None, adapter: str | 
         ("adapter", adapter, list(job.adapters)),
     ):
         if name and name not in known:
-            raise AlignerError(
-                name, f"there is no such {what} on the list", f"take {_any_of(known)}"
-            )
+            raise AlignerError(name, say(_NOT_LISTED[what]), _any_of(known))
     choice = WrenchChoice(wrench=wrench or None, adapter=adapter or None)
     return _with(job, wrench_choices=_meant({**job.wrench_choices, joint: choice}))
 
@@ -117,9 +141,9 @@ def with_untick(job: Job, step: str, at: datetime, reason: str) -> Job:
         AlignerError: the step is not ticked, or no reason is given.
     """
     if step not in ticked_steps(job.log):
-        raise AlignerError(step, "it is not ticked", "untick a step that is done")
+        raise AlignerError(step, say("it is not ticked"), say("untick a step that is done"))
     if not reason.strip():
-        raise AlignerError("reason", "none is given", "say why the step is unticked")
+        raise AlignerError(say("reason"), say("none is given"), say("say why the step is unticked"))
     entry = LogEntry(step=step, action=Action.UNTICKED, at=at, reason=reason.strip())
     return job.with_changes(log=(*job.log, entry))
 
@@ -148,21 +172,21 @@ def without_recheck(job: Job, key: str, at: datetime, reason: str = "") -> Job:
         AlignerError: it is not ticked.
     """
     if key not in ticked_steps(job.prove.rechecks):
-        raise AlignerError(key, "it is not ticked", "untick one that is")
+        raise AlignerError(key, say("it is not ticked"), say("untick one that is"))
     entry = LogEntry(step=key, action=Action.UNTICKED, at=at, reason=reason.strip())
     prove = job.prove.with_changes(rechecks=(*job.prove.rechecks, entry))
     return job.with_changes(prove=prove)
 
 
 def _placed(
-    tools: Mapping[str, Tool], old_name: str | None, new_name: str, tool: Tool, what: str
+    tools: Mapping[str, Tool], old_name: str | None, new_name: str, tool: Tool, words: _Words
 ) -> dict[str, Tool]:
     """The list with one of its tools in its old place under its new name, or at the end."""
     name = new_name.strip()
     if not name:
-        raise AlignerError(what, "it has no name", f"call the {what} what you call it")
+        raise AlignerError(say(words.what), say("it has no name"), say(words.call_it))
     if name != old_name and name in tools:
-        raise AlignerError(name, f"another {what} has that name", "give each its own name")
+        raise AlignerError(name, say(words.is_taken), say("give each its own name"))
     if old_name and old_name in tools:
         return {name if key == old_name else key: tools[key] for key in tools} | {name: tool}
     return {**tools, name: tool}
@@ -173,7 +197,9 @@ def _meant(choices: Mapping[str, WrenchChoice]) -> dict[str, WrenchChoice]:
 
 
 def _any_of(known: list[str]) -> str:
-    return "one of " + ", ".join(f"“{name}”" for name in known) if known else "add it first"
+    if not known:
+        return say("add it first")
+    return say("take one of {names}", names=", ".join(say("“{name}”", name=name) for name in known))
 
 
 def _with(job: Job, **changes: object) -> Job:

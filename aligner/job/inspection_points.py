@@ -15,6 +15,7 @@ from pydantic import TypeAdapter
 from aligner.data_files import resource
 from aligner.job.inspect import Place
 from aligner.job.job import Job
+from aligner.language import marked
 from aligner.sheet import ForkKind, Side
 from aligner.sheet.model import Part
 
@@ -54,7 +55,7 @@ class Measure(Part):
 
 
 class InspectionPoint(Part):
-    """One thing to look at.
+    """One thing to look at; its texts are the English ones, and said where they are shown.
 
     Attributes:
         key: what findings and limits go by.
@@ -92,15 +93,15 @@ def point_of(key: str) -> InspectionPoint:
     for point in inspection_points():
         if point.key == key:
             return point
-    name = key.replace("_", " ").strip() or "unnamed point"
+    name = key.replace("_", " ").strip()
     return InspectionPoint(
         key=key,
-        name=name[:1].upper() + name[1:],
-        part=name,
+        name=name[:1].upper() + name[1:] if name else marked("Unnamed point"),
+        part=name or marked("unnamed point"),
         each_leg=False,
         why="",
         how="",
-        source="not on this program's list of points",
+        source=marked("not on this program's list of points"),
     )
 
 

@@ -2,20 +2,21 @@
 
 from __future__ import annotations
 
-from functools import cache
+from functools import cache, lru_cache
 
 from pydantic import TypeAdapter
 
 from aligner.data_files import resource
 from aligner.job.gauges import Gauge
+from aligner.language import say, spoken
 
 
 class KnownGauge(Gauge):
     """A gauge of resources/gauges.json.
 
     Attributes:
-        name: what it is called.
-        how_to: how it is used, in two sentences.
+        name: what it is called; in English where it was not said yet.
+        how_to: how it is used, in two sentences; in English, and said where it is shown.
     """
 
     name: str
@@ -27,13 +28,25 @@ class KnownGauge(Gauge):
             resolution=self.resolution,
             limit_of_error=self.limit_of_error,
             repeatability=self.repeatability,
-            source=self.source,
+            source=say(self.source),
         )
 
 
-@cache
 def known_gauges() -> dict[str, KnownGauge]:
-    """Every gauge of the list, by name, in its order."""
+    """Every gauge of the list, by its name in the language spoken, in its order.
+
+    On a job's list that name is the job's own, which can be changed and stays what it is.
+    """
+    return _named_in(spoken())
+
+
+@lru_cache(maxsize=4)
+def _named_in(_language: str) -> dict[str, KnownGauge]:
+    named = (gauge.with_changes(name=say(gauge.name)) for gauge in _known())
+    return {gauge.name: gauge for gauge in named}
+
+
+@cache
+def _known() -> tuple[KnownGauge, ...]:
     content = resource("gauges.json").read_bytes()
-    gauges = TypeAdapter(tuple[KnownGauge, ...]).validate_json(content)
-    return {gauge.name: gauge for gauge in gauges}
+    return TypeAdapter(tuple[KnownGauge, ...]).validate_json(content)

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from aligner.job.job import Job
 from aligner.job.known_gauges import known_gauges
+from aligner.language import say
 
 
 def gauge_choices(job: Job, chosen: str | None) -> list[tuple[object, str]]:
@@ -15,7 +16,7 @@ def gauge_choices(job: Job, chosen: str | None) -> list[tuple[object, str]]:
     names = dict.fromkeys([*job.gauges, *known_gauges()])
     if chosen:
         names.setdefault(chosen)
-    return [(None, "which gauge?"), *((name, name) for name in names)]
+    return [(None, say("which gauge?")), *((name, name) for name in names)]
 
 
 def with_gauge_known(job: Job, name: str | None) -> Job:

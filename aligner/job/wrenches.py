@@ -11,6 +11,7 @@ from typing import Self
 from pydantic import Field, model_validator
 
 from aligner.errors import AlignerError
+from aligner.language import say
 from aligner.sheet.model import Part
 from aligner.sheet.quantities import Angle, Length, Ratio, Torque
 
@@ -44,22 +45,28 @@ class TorqueWrench(Part):
         if not 0 < self.low.value <= self.high.value:
             raise AlignerError(
                 "",
-                f"its scale runs from {self.low} to {self.high}",
-                "give the lowest mark above zero, then the highest",
+                say("its scale runs from {low} to {high}", low=self.low, high=self.high),
+                say("give the lowest mark above zero, then the highest"),
             )
         if not self.graduation.value > 0:
-            raise AlignerError("", "its graduation is not above zero", "read it off the scale")
+            raise AlignerError(
+                "", say("its graduation is not above zero"), say("read it off the scale")
+            )
         if not self.permissible_deviation.value < 100:
             raise AlignerError(
                 "",
-                f"its deviation is {self.permissible_deviation}",
-                "give what its certificate says, usually 4 %",
+                say("its deviation is {share}", share=self.permissible_deviation),
+                say("give what its certificate says, usually 4 %"),
             )
         if self.grip_length is not None and not self.grip_length.value > 0:
-            raise AlignerError("", "its grip length is not above zero", "measure it again")
+            raise AlignerError(
+                "", say("its grip length is not above zero"), say("measure it again")
+            )
         if self.lowest_share is not None and self.lowest_share.value > 100:
             raise AlignerError(
-                "", f"its lowest share is {self.lowest_share}", "20 % of the highest mark is usual"
+                "",
+                say("its lowest share is {share}", share=self.lowest_share),
+                say("20 % of the highest mark is usual"),
             )
         return self
 
