@@ -13,8 +13,17 @@ from dataclasses import dataclass
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen, QPolygonF
 
-from aligner.drawing.strokes import NARROW, center_line, dimension_line, narrow_line, outline, words
+from aligner.drawing.strokes import (
+    NARROW,
+    center_line,
+    dimension_line,
+    narrow_line,
+    outline,
+    plain_number,
+    words,
+)
 from aligner.drawing.theme import Theme, TypeSize
+from aligner.language import say
 
 #: Lengths as drawn, in parts of the sketch: the real ones differ too much to be seen together.
 _HANDLE = 200.0
@@ -137,7 +146,7 @@ def _dimension_grip(
     for x in (at.grip.x(), at.drive.x()):
         narrow_line(painter, theme, QPointF(x, at.grip.y()), QPointF(x, below + 4))
     dimension_line(painter, theme, QPointF(at.grip.x(), below), QPointF(at.drive.x(), below))
-    text = f"L {sketch.grip_length}" if sketch.grip_length else "L not measured"
+    text = f"L {sketch.grip_length}" if sketch.grip_length else say("L not measured")
     middle = QPointF((at.grip.x() + at.drive.x()) / 2, below)
     _on_ground(painter, theme, middle, text, "ink" if sketch.grip_length else "attention")
 
@@ -176,7 +185,7 @@ def _dimension_angle(
     middle = math.radians(min(turn / 2, 40.0))
     out = radius + theme.px(16)
     place = at.drive + QPointF(math.cos(middle) * out, -math.sin(middle) * out)
-    _on_ground(painter, theme, place, f"{sketch.angle_deg:g}°", "ink")
+    _on_ground(painter, theme, place, f"{plain_number(sketch.angle_deg)}°", "ink")
 
 
 def _turn(at: SketchPlaces) -> float:

@@ -13,8 +13,9 @@ from math import floor, log10
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen, QPolygonF
 
-from aligner.drawing.strokes import NARROW, dimension_line, narrow_line, words
+from aligner.drawing.strokes import NARROW, dimension_line, narrow_line, plain_number, words
 from aligner.drawing.theme import Theme
+from aligner.language import say
 
 _TICKS = 5
 
@@ -93,7 +94,7 @@ def _paint_axes(
         y = plot.bottom() - (force - low_n) / (high_n - low_n) * plot.height()
         narrow_line(painter, theme, QPointF(plot.left(), y), QPointF(plot.right(), y), "line")
         box = QRectF(plot.left() - theme.px(54), y - theme.px(9), theme.px(48), theme.px(18))
-        words(painter, theme, box, f"{force:g}", role="quiet", align=right)
+        words(painter, theme, box, plain_number(force), role="quiet", align=right)
         force += step_n
     step_mm = round_step(most_mm)
     stroke = 0.0
@@ -101,7 +102,7 @@ def _paint_axes(
         x = plot.left() + stroke / most_mm * plot.width()
         narrow_line(painter, theme, QPointF(x, plot.bottom()), QPointF(x, plot.bottom() + 4))
         box = QRectF(x - theme.px(30), plot.bottom() + 3, theme.px(60), theme.px(17))
-        words(painter, theme, box, f"{stroke:g}", role="quiet", align=middle)
+        words(painter, theme, box, plain_number(stroke), role="quiet", align=middle)
         stroke += step_mm
     painter.setPen(QPen(theme.color("ink"), NARROW))
     painter.drawLine(plot.bottomLeft(), plot.bottomRight())
@@ -111,7 +112,7 @@ def _paint_axes(
         painter,
         theme,
         under,
-        "stroke in mm from full extension, force in N",
+        say("stroke in mm from full extension, force in N"),
         role="quiet",
         align=middle,
     )
@@ -126,12 +127,12 @@ def _paint_names(
     short = max(apart - (lower - upper), 0.0) / 2
     upper, lower = upper - short, lower + short
     is_left_upper = left_y <= right_y
-    for name, y in (
-        ("left", upper if is_left_upper else lower),
-        ("right", lower if is_left_upper else upper),
+    for name, role, y in (
+        (say("left"), "accent", upper if is_left_upper else lower),
+        (say("right"), "ink", lower if is_left_upper else upper),
     ):
         box = QRectF(plot.right() + theme.px(18), y - apart / 2, theme.px(60), apart)
-        words(painter, theme, box, name, role="accent" if name == "left" else "ink", bold=True)
+        words(painter, theme, box, name, role=role, bold=True)
     if abs(left_y - right_y) >= 3:
         x = plot.right() + theme.px(9)
         dimension_line(painter, theme, QPointF(x, left_y), QPointF(x, right_y))

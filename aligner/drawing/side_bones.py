@@ -9,6 +9,8 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from aligner.language import say
+
 #: Stand-ins where the sheet gives no dimension, so that there is a drawing at all; mm and deg.
 _RAKE_DEG = 27.0
 _OFFSET_MM = 45.0
@@ -55,15 +57,15 @@ class SideProportions:
     def stand_ins(self) -> tuple[str, ...]:
         """What is drawn to usual proportions because the sheet does not say it."""
         given = {
-            "rake": self.rake_deg,
-            "offset of the axle": self.offset_mm,
-            "front wheel radius": self.front_radius_mm,
-            "rear wheel radius": self.rear_radius_mm,
-            "wheelbase": self.wheelbase_mm,
-            "bracket offset": self.bracket_offset_mm,
-            "lower bracket to axle": self.bracket_to_axle_mm,
-            "bracket spacing": self.bracket_spacing_mm,
-            "tube diameter": self.tube_mm,
+            say("rake"): self.rake_deg,
+            say("offset of the axle"): self.offset_mm,
+            say("front wheel radius"): self.front_radius_mm,
+            say("rear wheel radius"): self.rear_radius_mm,
+            say("wheelbase"): self.wheelbase_mm,
+            say("bracket offset"): self.bracket_offset_mm,
+            say("lower bracket to axle"): self.bracket_to_axle_mm,
+            say("bracket spacing"): self.bracket_spacing_mm,
+            say("tube diameter"): self.tube_mm,
         }
         return tuple(name for name, value in given.items() if value is None)
 

@@ -8,6 +8,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF
 
 from aligner.drawing.theme import Theme, TypeSize
+from aligner.language import decimal_sign
 
 #: Widths of lines in pixels at 100 % text: outlines are wide, all else is narrow (ISO 128-2).
 WIDE = 1.5
@@ -106,6 +107,11 @@ def words(
     painter.setPen(theme.color(role))
     flags = align | Qt.AlignmentFlag.AlignVCenter | Qt.TextFlag.TextWordWrap
     painter.drawText(box, int(flags), text)
+
+
+def plain_number(number: float) -> str:
+    """A number with no more decimals than it has, its decimal sign that of the language spoken."""
+    return f"{number:g}".replace(".", decimal_sign())
 
 
 def bubble(

@@ -15,12 +15,13 @@ from aligner.assessment.attempts import AttemptSeries
 from aligner.drawing.attempt_chart import ChartPicture, paint_attempts
 from aligner.drawing.theme import GAP, Theme
 from aligner.job import Job
+from aligner.language import marked, say
 from aligner.units.preferred import Preferred
 from aligner.window.align.attempts_words import allowed_words, attempt_words, chart_of, series_title
 from aligner.window.widgets.folding_card import FoldingCard
 from aligner.window.widgets.labels import label
 
-_LEGEND = (
+_LEGEND = marked(
     "Disc: within. Square: out. Ring: unsettled. Cross: no limit. Dash: not measured. "
     "Whisker: 95 %. Band: allowed by the sheet as it is now."
 )
@@ -87,7 +88,7 @@ class AttemptColumn(QWidget):
         self.title.setText(title)
         self.allowed.setText(allowed_words(series, show))
         self.chart.show_picture(chart_of(series, show))
-        self.chart.setAccessibleName(f"{title}, every attempt")
+        self.chart.setAccessibleName(say("{title}, every attempt", title=title))
         self.chart.setAccessibleDescription(". ".join(reversed(said)).replace("\n", ", "))
         while len(self.lines) < len(said):
             line = label("", "small")
@@ -102,17 +103,17 @@ class AttemptsCard(FoldingCard):
     """Heights, squareness and legs' plane, attempt by attempt."""
 
     def __init__(self, theme: Theme, show: Preferred) -> None:
-        super().__init__(theme, "Attempts, the oldest first")
+        super().__init__(theme, say("Attempts, the oldest first"))
         self._show = show
         self._assessment: Assessment | None = None
         self._is_stale = False
-        self.setAccessibleName("Attempts")
+        self.setAccessibleName(say("Attempts"))
         self.columns = [AttemptColumn(theme) for _ in range(3)]
         for column in self.columns:
             self.parts.add(column)
             self.parts.folded.connect(column.set_words_beside)
         self.add_parts()
-        self.column.addWidget(label(_LEGEND, "small", wraps=True))
+        self.column.addWidget(label(say(_LEGEND), "small", wraps=True))
 
     def show_job(self, job: Job, assessment: Assessment) -> None:
         """Show the attempts of a job; worked out only while the card is looked at."""

@@ -6,43 +6,47 @@ from aligner.assessment.attempts import AttemptRow, AttemptSeries
 from aligner.assessment.corrections import Subject
 from aligner.drawing.attempt_chart import ChartPicture, ChartPoint, chart_reach
 from aligner.gauging import Verdict
+from aligner.language import marked, say
 from aligner.units.preferred import Preferred
+from aligner.window.widgets.pictures import verdict_words
 
 _TITLES = {
-    Subject.PROTRUSION: "Difference of heights",
-    Subject.SQUARING: "Lower bracket",
-    Subject.IN_LINE: "Legs in line",
+    Subject.PROTRUSION: marked("Difference of heights"),
+    Subject.SQUARING: marked("Lower bracket"),
+    Subject.IN_LINE: marked("Legs in line"),
 }
 
 
 def series_title(series: AttemptSeries, show: Preferred) -> str:
     """What a chart is called, with its unit."""
-    return f"{_TITLES[series.subject]}, {'degrees' if series.is_angle else show.length}"
+    title, unit = say(_TITLES[series.subject]), say("degrees") if series.is_angle else show.length
+    return f"{title}, {unit}"
 
 
 def ways(series: AttemptSeries, *, is_convergence: bool) -> tuple[str, str]:
     """What a positive and a negative value mean."""
     if series.subject is Subject.PROTRUSION:
-        return "left high", "right high"
+        return say("left high"), say("right high")
     if series.subject is Subject.SQUARING:
-        return (
-            ("turned left", "turned right") if series.is_angle else ("left longer", "right longer")
-        )
+        if series.is_angle:
+            return say("turned left"), say("turned right")
+        return say("left longer"), say("right longer")
     if is_convergence:
-        return "wider below", "narrower below"
-    return "twisted left", "twisted right"
+        return say("wider below"), say("narrower below")
+    return say("twisted left"), say("twisted right")
 
 
 def attempt_name(row: AttemptRow) -> str:
     """What stands under an attempt."""
-    return "now" if row.is_in_hand else str(row.number)
+    return say("now") if row.is_in_hand else str(row.number)
 
 
 def attempt_words(series: AttemptSeries, row: AttemptRow, show: Preferred) -> str:
     """An attempt in words: "1: out, left high 1.6 ± 0.1 mm"; what else is to know on a new line."""
-    name = f"{row.number}, now" if row.is_in_hand else str(row.number)
+    number = str(row.number)
+    name = say("{number}, now", number=number) if row.is_in_hand else number
     if row.value is None:
-        return f"{name}: not measured"
+        return say("{name}: not measured", name=name)
     size = _shown(abs(row.value), series, show)
     if row.expanded_uncertainty is not None:
         number = size.removesuffix("°").split(" ", 1)[0]
@@ -51,8 +55,10 @@ def attempt_words(series: AttemptSeries, row: AttemptRow, show: Preferred) -> st
         number, sized = size, size
     up, down = ways(series, is_convergence=row.is_convergence)
     way = up if row.value > 0 else down
-    what = f"{way} {sized}" if any(digit in number for digit in "123456789") else f"nought, {sized}"
-    verdict = "no limit to hold it to" if row.verdict is Verdict.MISSING else row.verdict.value
+    is_off = any(digit in number for digit in "123456789")
+    what = f"{way} {sized}" if is_off else say("nought, {size}", size=sized)
+    is_missing = row.verdict is Verdict.MISSING
+    verdict = say("no limit to hold it to") if is_missing else verdict_words(row.verdict)
     return f"{name}: {verdict}, {what}" + (f"\n{row.remark}" if row.remark else "")
 
 
@@ -62,8 +68,8 @@ def allowed_words(series: AttemptSeries, show: Preferred) -> str:
         (row.tolerance for row in series.rows if row.tolerance is not None), None
     )
     if tolerance is None:
-        return "no limit to hold it to"
-    return f"± {_shown(tolerance, series, show)} allowed"
+        return say("no limit to hold it to")
+    return say("± {size} allowed", size=_shown(tolerance, series, show))
 
 
 def chart_of(series: AttemptSeries, show: Preferred) -> ChartPicture:

@@ -13,12 +13,22 @@ from aligner.job.edits_align import (
     with_policy,
     with_protrusion,
 )
+from aligner.language import marked, say
 from aligner.window.align.height_card import HeightCard
 from aligner.window.align.in_line_card import InLineCard
 from aligner.window.align.square_card import SquareCard
 from aligner.window.open_job import OpenJob
 
 Clock = Callable[[], datetime]
+
+_HEIGHTS = {
+    "left": marked("height of the left leg"),
+    "right": marked("height of the right leg"),
+}
+_DISTANCES = {
+    "left": marked("distance on the left"),
+    "right": marked("distance on the right"),
+}
 
 
 def connect_heights(card: HeightCard, open_job: OpenJob, now: Clock) -> None:
@@ -28,12 +38,14 @@ def connect_heights(card: HeightCard, open_job: OpenJob, now: Clock) -> None:
     )
     card.kept.connect(
         lambda side, r: open_job.edit(
-            f"height of the {side} leg", lambda job: with_protrusion(job, side, r, now())
+            say(_HEIGHTS[side]), lambda job: with_protrusion(job, side, r, now())
         )
     )
     card.policy_tried.connect(lambda policy: open_job.draft(lambda job: with_policy(job, policy)))
     card.policy_kept.connect(
-        lambda policy: open_job.edit("which leg goes where", lambda job: with_policy(job, policy))
+        lambda policy: open_job.edit(
+            say("which leg goes where"), lambda job: with_policy(job, policy)
+        )
     )
 
 
@@ -46,10 +58,10 @@ def connect_square(card: SquareCard, open_job: OpenJob, now: Clock) -> None:
     )
     card.kept.connect(
         lambda place, side, r: open_job.edit(
-            f"distance on the {side}", lambda job: with_distances(job, place, side, r, now())
+            say(_DISTANCES[side]), lambda job: with_distances(job, place, side, r, now())
         )
     )
-    card.pair_wanted.connect(lambda: open_job.edit("pair of distances", with_another_pair))
+    card.pair_wanted.connect(lambda: open_job.edit(say("pair of distances"), with_another_pair))
 
 
 def connect_in_line(card: InLineCard, open_job: OpenJob, now: Clock) -> None:
@@ -69,6 +81,6 @@ def connect_in_line(card: InLineCard, open_job: OpenJob, now: Clock) -> None:
     )
     card.method_kept.connect(
         lambda method: open_job.edit(
-            "how the legs' plane is read", lambda job: with_in_line_method(job, method)
+            say("how the legs' plane is read"), lambda job: with_in_line_method(job, method)
         )
     )

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from aligner.drawing.theme import GAP, ROOM, Theme
+from aligner.language import say
 from aligner.window.align.entry import Entry
 from aligner.window.widgets.labels import label
 from aligner.window.widgets.page import Page
@@ -105,7 +106,9 @@ class Fold(QFrame):
     def _mark(self) -> None:
         self.head.setText(f"{'▾' if self.is_open else '▸'}  {self._title}")
         self.head.setAccessibleName(f"{self._title}, {self._about.text()}")
-        self.head.setAccessibleDescription("open" if self.is_open else "closed")
+        self.head.setAccessibleDescription(
+            say("open", meaning="a fold") if self.is_open else say("closed", meaning="a fold")
+        )
 
 
 class FoldPage(Page):

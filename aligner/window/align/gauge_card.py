@@ -11,10 +11,12 @@ from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QVBoxLayout, QWi
 
 from aligner.assessment import Assessment
 from aligner.drawing.theme import Theme
+from aligner.gauging import Verdict
 from aligner.job import Gauge, Job
 from aligner.job.edits_align import with_heights_gauge, with_in_line_gauge, with_pair
 from aligner.job.edits_gauges import with_gauge, without_gauge
 from aligner.job.known_gauges import known_gauges
+from aligner.language import marked, say
 from aligner.units.preferred import Preferred
 from aligner.window.align.entry import Choice
 from aligner.window.align.fold import FoldPage, PressButton
@@ -25,14 +27,15 @@ from aligner.window.widgets.labels import Card, label, set_tone
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.pictures import height_words, in_line_words, square_words
 
-_ANOTHER = "another gauge"
+#: Stands for a gauge of the person's own among those to add.
+_ANOTHER = marked("another gauge")
 
 
 class UseCard(Card):
     """Which gauge was used for each thing that was measured, with its verdict beside it."""
 
     def __init__(self, show: Preferred, open_job: OpenJob) -> None:
-        super().__init__("Which gauge was used")
+        super().__init__(say("Which gauge was used"))
         self._show = show
         self._open_job = open_job
         self._grid = QGridLayout()
@@ -52,27 +55,36 @@ class UseCard(Card):
         """Show what was measured with which gauge."""
         found = assessment
         in_line = job.align.in_line
-        uses = [("heights", job.align.protrusion.gauge, height_words(found.protrusion, self._show))]
+        uses = [
+            (
+                say("heights"),
+                job.align.protrusion.gauge,
+                height_words(found.protrusion, self._show),
+                found.protrusion.verdict,
+            )
+        ]
         pairs = found.squaring.pairs
         for pair, judged in zip(job.align.squaring, pairs, strict=True):
-            words = pair_words(judged, self._show)
+            words, verdict = pair_words(judged, self._show), Verdict.MISSING
             if len(pairs) == 1 and judged.change is not None:
                 words = square_words(found.squaring, self._show)
-            uses.append((pair.name, pair.gauge, words))
+                verdict = found.squaring.verdict
+            uses.append((pair.name, pair.gauge, words, verdict))
         uses.append(
             (
-                "in line",
+                say("in line"),
                 in_line.gauge if in_line else None,
                 in_line_words(found.in_line, self._show),
+                found.in_line.verdict,
             )
         )
         self._make_room(len(uses))
-        for place, (name, gauge, words) in enumerate(uses):
+        for place, (name, gauge, words, verdict) in enumerate(uses):
             self._names[place].setText(name)
-            self.choices[place].setAccessibleName(f"gauge for {name}")
+            self.choices[place].setAccessibleName(say("gauge for {name}", name=name))
             self.choices[place].offer(gauge_choices(job, gauge), gauge)
             self._words[place].setText(words)
-            set_tone(self._words[place], "tone", "attention" if words.startswith("out") else "")
+            set_tone(self._words[place], "tone", "attention" if verdict is Verdict.OUT else "")
 
     def _make_room(self, count: int) -> None:
         while len(self.choices) > count:
@@ -82,10 +94,10 @@ class UseCard(Card):
                 widget.deleteLater()
         while len(self.choices) < count:
             place = len(self.choices)
-            choice = Choice("gauge")
+            choice = Choice(say("gauge"))
             choice.tried.connect(lambda g, place=place: self._open_job.draft(self._used(place, g)))
             choice.kept.connect(
-                lambda g, place=place: self._open_job.edit("gauge used", self._used(place, g))
+                lambda g, place=place: self._open_job.edit(say("gauge used"), self._used(place, g))
             )
             choice.went_on.connect(lambda place=place: self._go_on(place))
             self.choices.append(choice)
@@ -117,13 +129,13 @@ class GaugeCard(QWidget):
         self._open_job = open_job
         self.uses = UseCard(show, open_job)
         self.folds: dict[str, GaugeFold] = {}
-        self.page = FoldPage("Gauges of this job")
+        self.page = FoldPage(say("Gauges of this job"))
         self.page.add(self.uses)
         foot = QWidget()
         row = QHBoxLayout(foot)
         row.setContentsMargins(0, 0, 0, 0)
-        self.add_which = Choice("gauge to add")
-        self.add_gauge = PressButton("Add to this job")
+        self.add_which = Choice(say("gauge to add"))
+        self.add_gauge = PressButton(say("Add to this job"))
         row.addWidget(self.add_which, 1)
         row.addWidget(self.add_gauge)
         self.page.add(foot)
@@ -151,11 +163,15 @@ class GaugeCard(QWidget):
         self._match_folds(tuple(job.gauges))
         for name, fold in self.folds.items():
             fold.show_gauge(job, name)
-        listed = [name for name in known_gauges() if name not in job.gauges]
+        listed = [
+            known.name
+            for known in known_gauges().values()
+            if job.gauges.keys().isdisjoint((known.name, say(known.name)))
+        ]
         chosen = self.add_which.value
         offered = [*listed, _ANOTHER]
         self.add_which.offer(
-            [(name, name, "") for name in offered], chosen if chosen in offered else offered[0]
+            [(name, say(name), "") for name in offered], chosen if chosen in offered else offered[0]
         )
 
     def _match_folds(self, names: tuple[str, ...]) -> None:
@@ -183,13 +199,14 @@ class GaugeCard(QWidget):
         known = known_gauges().get(str(self.add_which.value))
         taken = self._open_job.job.gauges
         if known is not None:
-            name, gauge = known.name, known.for_job()
+            name, gauge = say(known.name), known.for_job()
         else:
-            name = next(n for i in range(1, len(taken) + 2) if (n := f"gauge {i}") not in taken)
+            names = (say("gauge {number}", number=place + 1) for place in range(len(taken) + 1))
+            name = next(name for name in names if name not in taken)
             gauge = Gauge()
-        self._open_job.edit("gauge on the list", lambda job: with_gauge(job, name, gauge))
+        self._open_job.edit(say("gauge on the list"), lambda job: with_gauge(job, name, gauge))
         self.folds[name].go_to_first_entry()
 
     def _remove(self, name: str) -> None:
-        self._open_job.edit("gauge off the list", lambda job: without_gauge(job, name))
+        self._open_job.edit(say("gauge off the list"), lambda job: without_gauge(job, name))
         self.add_which.setFocus(Qt.FocusReason.TabFocusReason)

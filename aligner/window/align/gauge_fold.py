@@ -15,6 +15,7 @@ from aligner.job.edits_gauges import (
     with_gauge_renamed,
 )
 from aligner.job.known_gauges import known_gauges
+from aligner.language import listed, marked, say
 from aligner.sheet.quantities import Length
 from aligner.units.preferred import Preferred
 from aligner.window.align.entry import Entry, reads
@@ -22,13 +23,25 @@ from aligner.window.align.fold import Fold, PressButton
 from aligner.window.open_job import Change, OpenJob
 from aligner.window.widgets.page import wrapping
 
+#: Field, name, the name of the undoable step that changes it, and what it is.
 _VALUES = (
-    ("resolution", "resolution", "The smallest step its scale or display is read to."),
-    ("limit_of_error", "limit of error ±", "The most it may be wrong by, the same every time."),
+    (
+        "resolution",
+        marked("resolution"),
+        marked("resolution of the gauge"),
+        marked("The smallest step its scale or display is read to."),
+    ),
+    (
+        "limit_of_error",
+        marked("limit of error ±"),
+        marked("limit of error of the gauge"),
+        marked("The most it may be wrong by, the same every time."),
+    ),
     (
         "repeatability",
-        "repeatability",
-        "How far readings of one length scatter in your hand: their standard deviation.",
+        marked("repeatability"),
+        marked("repeatability of the gauge"),
+        marked("How far readings of one length scatter in your hand: their standard deviation."),
     ),
 )
 
@@ -43,16 +56,18 @@ class GaugeFold(Fold):
         self._open_job = open_job
         self._how_to = wrapping("", "quiet")
         self.body_column.addWidget(self._how_to)
-        entry = self.add_entry("name", Entry(theme, "name", self._read_name))
+        entry = self.add_entry("name", Entry(theme, say("name"), self._read_name))
         entry.kept.connect(self._rename)
-        for field, words, about in _VALUES:
+        for field, words, step, about in _VALUES:
             read = reads(Length, show.length)
-            self._connect(field, words, Entry(theme, words, read, about, show.length))
-        source = Entry(theme, "source", lambda text: text, "Where these values come from.")
-        self._connect("source", "source", source)
+            entry = Entry(theme, say(words), read, say(about), show.length)
+            self._connect(field, say(step), entry)
+        about = say("Where these values come from.")
+        source = Entry(theme, say("source"), lambda text: text, about)
+        self._connect("source", say("source of the gauge"), source)
         source.went_on.connect(lambda: self.head.setFocus(Qt.FocusReason.TabFocusReason))
         row = QHBoxLayout()
-        self.remove = PressButton("Remove")
+        self.remove = PressButton(say("Remove"))
         self._used = wrapping("", "small")
         row.addWidget(self.remove)
         row.addWidget(self._used, 1)
@@ -66,26 +81,27 @@ class GaugeFold(Fold):
         refusal = gauge_refusal(name, gauge)
         values = ", ".join(
             (
-                f"read to {gauge.resolution}",
-                f"wrong by ± {gauge.limit_of_error} at most",
-                f"repeats to {gauge.repeatability}",
+                say("read to {size}", size=gauge.resolution),
+                say("wrong by ± {size} at most", size=gauge.limit_of_error),
+                say("repeats to {size}", size=gauge.repeatability),
             )
         )
         self.say(name, f"{refusal}." if refusal else values)
         self.entries["name"].show_text(name)
-        for field, _, _ in _VALUES:
+        for field, *_ in _VALUES:
             held = getattr(gauge, field)
             text = str(held).removesuffix(f" {self._show.length}") if held.value else ""
             trouble = refusal if refusal and field == "resolution" else ""
             self.entries[field].show_text(text, trouble)
         self.entries["source"].show_text(gauge.source)
-        known = known_gauges().get(name)
-        self._how_to.setText(known.how_to if known else "")
+        # One that was put on the list in another language may still be called by its English name.
+        known = next((g for g in known_gauges().values() if name in (g.name, say(g.name))), None)
+        self._how_to.setText(say(known.how_to) if known else "")
         self._how_to.setVisible(known is not None)
-        self.remove.setAccessibleName(f"Remove {name}")
+        self.remove.setAccessibleName(say("Remove {name}", name=name))
         self.remove.setEnabled(not uses)
-        used = f"Used for {' and '.join(uses)}: name another there to remove it." if uses else ""
-        self._used.setText(used)
+        used = say("Used for {uses}: name another there to remove it.", uses=listed(uses))
+        self._used.setText(used if uses else "")
 
     @property
     def how_to(self) -> str:
@@ -101,14 +117,10 @@ class GaugeFold(Fold):
         """Where the keyboard stops, as the eye goes."""
         return [*super().stops(), self.remove]
 
-    def _connect(self, field: str, words: str, entry: Entry) -> None:
+    def _connect(self, field: str, step: str, entry: Entry) -> None:
         self.add_entry(field, entry)
         entry.typed.connect(lambda value: self._open_job.draft(self._change(field, value)))
-        entry.kept.connect(
-            lambda value: self._open_job.edit(
-                f"{words.removesuffix(' ±')} of the gauge", self._change(field, value)
-            )
-        )
+        entry.kept.connect(lambda value: self._open_job.edit(step, self._change(field, value)))
 
     def _change(self, field: str, value: object) -> Change:
         given = getattr(Gauge(), field) if value is None else value
@@ -121,4 +133,6 @@ class GaugeFold(Fold):
 
     def _rename(self, new: str) -> None:
         name = self.name
-        self._open_job.edit("name of the gauge", lambda job: with_gauge_renamed(job, name, new))
+        self._open_job.edit(
+            say("name of the gauge"), lambda job: with_gauge_renamed(job, name, new)
+        )

@@ -19,6 +19,7 @@ from aligner.drawing.strokes import arrow, dimension_line, narrow_line, words
 from aligner.drawing.theme import Theme, TypeSize
 from aligner.drawing.tolerance_strip import paint_strip
 from aligner.job import Job
+from aligner.language import marked, say
 from aligner.sheet.quantities import SignedLength
 from aligner.units.preferred import Preferred
 from aligner.window.align.entry import Choice
@@ -28,7 +29,7 @@ from aligner.window.widgets.labels import label
 from aligner.window.widgets.pictures import height_words, strip_of
 from aligner.window.widgets.reading_box import ReadingBox
 
-_SIDES = ("left", "right")
+_NAMES = {"left": marked("left leg"), "right": marked("right leg")}
 _STRIP_HEIGHT = 50
 _POLICY_HEIGHT = 34
 _LEAST_PICTURE = 200
@@ -52,12 +53,13 @@ class HeightCard(DrawingCard):
     went_on = Signal()
 
     def __init__(self, theme: Theme, show: Preferred) -> None:
-        super().__init__(theme, "Height, seen from the seat")
+        super().__init__(theme, say("Height, seen from the seat"))
         self._show = show
         self._job = Job()
         self._assessment: Assessment | None = None
         self.boxes = {
-            side: ReadingBox(theme, f"{side} leg", SignedLength, show.length) for side in _SIDES
+            side: ReadingBox(theme, say(name), SignedLength, show.length)
+            for side, name in _NAMES.items()
         }
         for side, box in self.boxes.items():
             box.setParent(self)
@@ -66,9 +68,9 @@ class HeightCard(DrawingCard):
             box.kept.connect(lambda readings, side=side: self.kept.emit(side, readings))
         self.boxes["left"].went_on.connect(self.boxes["right"].go_to_first_empty)
         self.boxes["right"].went_on.connect(self.went_on)
-        self._policy_name = label("bring", "small")
+        self._policy_name = label(say("bring", meaning="before which leg goes where"), "small")
         self._policy_name.setParent(self)
-        self.policy = Choice("bring which leg where")
+        self.policy = Choice(say("bring which leg where"))
         self.policy.setParent(self)
         self.policy.tried.connect(self.policy_tried)
         self.policy.kept.connect(self.policy_kept)
@@ -82,7 +84,7 @@ class HeightCard(DrawingCard):
         found = assessment.protrusion
         wanted = found.advice.readings_needed if found.advice else None
         for side, estimate in (("left", found.left), ("right", found.right)):
-            mean = self._show.show_length(estimate.value_mm) if estimate else "not read"
+            mean = self._show.show_length(estimate.value_mm) if estimate else say("not read")
             readings = getattr(job.align.protrusion, side)
             self.boxes[side].show_readings(readings, mean, cells=min(wanted or 0, 8))
         as_found = mean_as_found(job)
@@ -93,7 +95,8 @@ class HeightCard(DrawingCard):
         self._as_found.setText(as_found_words(job, self._show))
         difference = found.difference.value if found.difference else None
         factor = exaggeration(difference, _spread_of(found))
-        self.say_note(f"difference and its ± drawn {factor} times" if factor > 1 else "")
+        drawn = say("difference and its ± drawn {factor} times", factor=factor)
+        self.say_note(drawn if factor > 1 else "")
         self.setAccessibleDescription(height_words(found, self._show))
         self.place_boxes()
         places = (box.geometry() for box in self.boxes.values())
@@ -155,12 +158,15 @@ class HeightCard(DrawingCard):
 
     def _paint_names(self, painter: QPainter, picture: FrontElevation) -> None:
         for bracket, name in (
-            (picture.top_bracket, "top bracket"),
-            (picture.lower_bracket, "lower bracket"),
+            (picture.top_bracket, say("top bracket")),
+            (picture.lower_bracket, say("lower bracket")),
         ):
             middle = Qt.AlignmentFlag.AlignHCenter
             words(painter, self.theme, bracket, name, role="ink", align=middle)
-        for tube, name in ((picture.left_slider, "left"), (picture.right_slider, "right")):
+        for tube, name in (
+            (picture.left_slider, say("left")),
+            (picture.right_slider, say("right")),
+        ):
             middle = Qt.AlignmentFlag.AlignHCenter
             words(painter, self.theme, tube, name, role="ink", align=middle)
 
@@ -196,7 +202,7 @@ class HeightCard(DrawingCard):
         start = QPointF(x, between + (half if up else -half))
         end = QPointF(x, between - (half if up else -half))
         arrow(painter, self.theme.color("accent"), start, end, 4)
-        way = "up" if up else "down"
+        way = way_words(is_up=up)
         width = self.theme.px(86)
         beside = x - width - 10 if sign < 0 else x + 10
         align = Qt.AlignmentFlag.AlignRight if sign < 0 else Qt.AlignmentFlag.AlignLeft
@@ -234,6 +240,13 @@ class HeightCard(DrawingCard):
         strip = strip_of(found.difference)
         if strip is not None:
             paint_strip(painter, self.theme, box, strip)
+
+
+def way_words(*, is_up: bool) -> str:
+    """Which way a leg is to be moved, in a word beside its arrow."""
+    if is_up:
+        return say("up", meaning="which way a leg goes")
+    return say("down", meaning="which way a leg goes")
 
 
 def _spread_of(found: ProtrusionAssessment) -> float | None:

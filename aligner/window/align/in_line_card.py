@@ -13,6 +13,7 @@ from aligner.assessment import Assessment
 from aligner.drawing.theme import Theme
 from aligner.job import Job, PlateReadings
 from aligner.job.edits_align import readings_by
+from aligner.language import marked, say
 from aligner.units.preferred import Preferred
 from aligner.window.align.entry import Choice
 from aligner.window.align.method_boxes import MOST_CELLS, MethodBoxes
@@ -24,14 +25,14 @@ from aligner.window.widgets.reading_box import ReadingBox
 
 #: The name of the undoable step that changes a field.
 _STEPS = {
-    "gap": "gap at the plate",
-    "corner": "corner that stands off",
-    "face": "face the plate lies on",
-    "end_difference": "end difference of the bars",
-    "half_length": "half length of the bars",
-    "upper": "upper width",
-    "lower": "lower width",
-    "height": "height in line",
+    "gap": marked("gap at the plate"),
+    "corner": marked("corner that stands off"),
+    "face": marked("face the plate lies on"),
+    "end_difference": marked("end difference of the bars"),
+    "half_length": marked("half length of the bars"),
+    "upper": marked("upper width"),
+    "lower": marked("lower width"),
+    "height": marked("height in line"),
 }
 _NOTHING_READ = PlateReadings(method="plate")
 
@@ -56,11 +57,11 @@ class InLineCard(Card):
         super().__init__()
         self._show = show
         self._theme = theme
-        self.method = Choice("how the legs are checked for lying in line")
+        self.method = Choice(say("how the legs are checked for lying in line"))
         self.column.setContentsMargins(theme.px(14), theme.px(8), theme.px(14), theme.px(8))
         self.column.setSpacing(theme.px(6))
         head = QHBoxLayout()
-        head.addWidget(label("In line, by", "strong"))
+        head.addWidget(label(say("In line, by"), "strong"))
         head.addWidget(self.method, 1)
         self.column.addLayout(head)
         self._words = ""
@@ -108,7 +109,7 @@ class InLineCard(Card):
         kept: dict[str, int] = {other.method: readings_by(other) for other in others}
         self.method.offer(
             [
-                (name, f"{words} ({readings_kept(kept[name])})" if kept.get(name) else words, "")
+                (name, f"{say(words)}{readings_kept(kept.get(name, 0))}", "")
                 for name, words in METHODS.items()
             ],
             method,
@@ -134,7 +135,7 @@ class InLineCard(Card):
             made = MethodBoxes(self._theme, self._show, method)
             made.typed.connect(lambda changes: self.typed.emit(method, changes))
             made.kept.connect(
-                lambda changes: self.kept.emit(_STEPS[next(iter(changes))], method, changes)
+                lambda changes: self.kept.emit(say(_STEPS[next(iter(changes))]), method, changes)
             )
             made.at.connect(lambda field: self._hint_at(f"{method}.{field}"))
             made.went_on.connect(self.went_on)
@@ -148,7 +149,7 @@ class InLineCard(Card):
 
     def _say(self) -> None:
         """The verdict, or what is missing for it; before any reading, what to read where."""
-        self._verdict.setText(self._words or self._hint)
+        self._verdict.setText(self._words or say(self._hint))
         set_tone(self._verdict, "typeSize", "strong" if self._words else "small")
 
     def _show_method(self, method: str) -> None:

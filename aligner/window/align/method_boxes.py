@@ -15,6 +15,7 @@ from aligner.assessment.readings import mean_of
 from aligner.drawing.theme import GAP, Theme
 from aligner.geometry import Corner, Face
 from aligner.job import InLineReadings
+from aligner.language import marked, say
 from aligner.sheet.quantities import Length, Quantity, SignedLength
 from aligner.units.preferred import Preferred
 from aligner.window.align.entry import Choice
@@ -24,26 +25,30 @@ from aligner.window.widgets.reading_box import ReadingBox
 MOST_CELLS = 6
 
 _CORNERS = (
-    (None, "which corner?", ""),
-    (Corner.UPPER_LEFT, "upper left", ""),
-    (Corner.UPPER_RIGHT, "upper right", ""),
-    (Corner.LOWER_LEFT, "lower left", ""),
-    (Corner.LOWER_RIGHT, "lower right", ""),
+    (None, marked("which corner?")),
+    (Corner.UPPER_LEFT, marked("upper left")),
+    (Corner.UPPER_RIGHT, marked("upper right")),
+    (Corner.LOWER_LEFT, marked("lower left")),
+    (Corner.LOWER_RIGHT, marked("lower right")),
 )
-_FACES = ((Face.FRONT, "on the front", ""), (Face.REAR, "on the rear", ""))
+_FACES = ((Face.FRONT, marked("on the front")), (Face.REAR, marked("on the rear")))
+_CHOICES = (("corner", marked("corner that stands off")), ("face", marked("face of the tubes")))
 
 #: The boxes of each method: field, name, kind of quantity, and whether it is read repeatedly.
 _BOXES: dict[str, tuple[tuple[str, str, type[Quantity], bool], ...]] = {
-    "plate": (("gap", "gap", Length, True), ("height", "height", Length, False)),
+    "plate": (
+        ("gap", marked("gap"), Length, True),
+        ("height", marked("height"), Length, False),
+    ),
     "bars": (
-        ("end_difference", "lower ahead +", SignedLength, True),
-        ("half_length", "half length", Length, False),
-        ("height", "height", Length, False),
+        ("end_difference", marked("lower ahead +"), SignedLength, True),
+        ("half_length", marked("half length"), Length, False),
+        ("height", marked("height"), Length, False),
     ),
     "spread": (
-        ("upper", "upper", Length, True),
-        ("lower", "lower", Length, True),
-        ("height", "height", Length, False),
+        ("upper", marked("upper"), Length, True),
+        ("lower", marked("lower"), Length, True),
+        ("height", marked("height"), Length, False),
     ),
 }
 
@@ -72,7 +77,7 @@ class MethodBoxes(QWidget):
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(GAP)
         for field, name, kind, is_repeated in _BOXES[method]:
-            box = ReadingBox(theme, name, kind, show.length, cells=3 if is_repeated else 1)
+            box = ReadingBox(theme, say(name), kind, show.length, cells=3 if is_repeated else 1)
             self.boxes[field] = box
             once = 2 if method == "spread" else 3  # two boxes of long readings want the room
             row.addWidget(box, 5 if is_repeated else once, Qt.AlignmentFlag.AlignTop)
@@ -99,7 +104,9 @@ class MethodBoxes(QWidget):
             box.show_readings(listed, mean, cells=wanted if isinstance(held, tuple) else 0)
             box.say_trouble(troubles.get(field, "") if listed else "")
         for field, choice in self.choices.items():
-            choice.offer(_CORNERS if field == "corner" else _FACES, getattr(readings, field))
+            offered = _CORNERS if field == "corner" else _FACES
+            rows = [(value, say(words), "") for value, words in offered]
+            choice.offer(rows, getattr(readings, field))
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         if event.type() == QEvent.Type.FocusIn:
@@ -109,8 +116,8 @@ class MethodBoxes(QWidget):
     def _add_choices(self, row: QHBoxLayout) -> None:
         column = QVBoxLayout()
         column.setSpacing(4)
-        for field, name in (("corner", "corner that stands off"), ("face", "face of the tubes")):
-            choice = Choice(name)
+        for field, name in _CHOICES:
+            choice = Choice(say(name))
             self.choices[field] = choice
             choice.tried.connect(lambda value, field=field: self.typed.emit({field: value}))
             choice.kept.connect(lambda value, field=field: self.kept.emit({field: value}))
@@ -126,7 +133,7 @@ class MethodBoxes(QWidget):
         for field, stop in stops.items():
             widgets = stop.cells if isinstance(stop, ReadingBox) else (stop,)
             for widget in widgets:
-                widget.setToolTip(HINTS[f"{self.method}.{field}"])
+                widget.setToolTip(say(HINTS[f"{self.method}.{field}"]))
                 widget.setProperty("field", field)
                 widget.installEventFilter(self)
 
@@ -140,4 +147,4 @@ def _held(field: str, readings: tuple[Quantity, ...]) -> object:
 
 def _mean(readings: tuple[Quantity, ...], show: Preferred) -> str:
     mean = mean_of(readings, None)
-    return show.show_length(mean.value_mm, fine=1) if mean else "not read"
+    return show.show_length(mean.value_mm, fine=1) if mean else say("not read")

@@ -16,6 +16,7 @@ from aligner.drawing.theme import Theme
 from aligner.errors import AlignerError
 from aligner.job import Job, SquaringPair
 from aligner.job.edits_align import with_another_pair, with_pair, without_pair
+from aligner.language import marked, say, say_count
 from aligner.sheet.quantities import Length, Quantity, SignedLength
 from aligner.units.preferred import Preferred
 from aligner.window.align.entry import Choice, Entry, reads
@@ -29,42 +30,45 @@ from aligner.window.widgets.page import wrapping
 _DIMENSIONS: tuple[tuple[str, str, type[Quantity], str], ...] = (
     (
         "bracket_reach",
-        "bracket reach",
+        marked("bracket reach"),
         SignedLength,
-        "From the steering axis forward to the bracket's points, seen from above; behind is minus.",
+        marked(
+            "From the steering axis forward to the bracket's points, seen from above; "
+            "behind is minus."
+        ),
     ),
     (
         "bracket_half_width",
-        "bracket half width",
+        marked("bracket half width"),
         Length,
-        "From the middle out to either of them: half of what lies between the two.",
+        marked("From the middle out to either of them: half of what lies between the two."),
     ),
     (
         "frame_setback",
-        "frame setback",
+        marked("frame setback"),
         SignedLength,
-        "From the steering axis back to the frame's points; ahead of it is minus.",
+        marked("From the steering axis back to the frame's points; ahead of it is minus."),
     ),
     (
         "frame_half_width",
-        "frame half width",
+        marked("frame half width"),
         Length,
-        "From the middle out to either of them: half of what lies between the two.",
+        marked("From the middle out to either of them: half of what lies between the two."),
     ),
     (
         "frame_asymmetry",
-        "frame's own difference",
+        marked("frame's own difference"),
         SignedLength,
-        "Left less right when the bracket is truly straight, where it is known.",
+        marked("Left less right when the bracket is truly straight, where it is known."),
     ),
     (
         "frame_asymmetry_uncertainty",
-        "known to ±",
+        marked("known to ±"),
         Length,
-        "Standard uncertainty of that difference.",
+        marked("Standard uncertainty of that difference."),
     ),
 )
-_LEAD = (
+_LEAD = marked(
     "Two points alike on the frame, left and right, and two on the lower bracket. With the first "
     "four dimensions the turn is told in degrees; without them, in millimetres."
 )
@@ -78,17 +82,18 @@ class PairFold(Fold):
         self._show = show
         self._open_job = open_job
         self._place = place
-        self._steps = {"name": "name of the pair"}
-        self._add("name", Entry(theme, "name", self._read_name))
+        self._steps = {"name": say("name of the pair")}
+        self._add("name", Entry(theme, say("name"), self._read_name))
         gauge = QHBoxLayout()
-        gauge.addWidget(label("gauge"), 5)
-        self.gauge = Choice("gauge of this pair")
+        gauge.addWidget(label(say("gauge")), 5)
+        self.gauge = Choice(say("gauge of this pair"))
         gauge.addWidget(self.gauge, 4)
         self.body_column.addLayout(gauge)
         for field, name, kind, about in _DIMENSIONS:
-            self._steps[field] = name
-            self._add(field, Entry(theme, name, reads(kind, show.length), about, show.length))
-        self.remove = PressButton("Remove this pair")
+            self._steps[field] = say(name)
+            read = reads(kind, show.length)
+            self._add(field, Entry(theme, say(name), read, say(about), show.length))
+        self.remove = PressButton(say("Remove this pair"))
         self.body_column.addWidget(self.remove, 0, Qt.AlignmentFlag.AlignLeft)
         self._walk()
 
@@ -108,10 +113,9 @@ class PairFold(Fold):
             entry.show_text(text.removesuffix(f" {self._show.length}"), troubles.get(field, ""))
         self.gauge.offer(gauge_choices(job, pair.gauge), pair.gauge)
         count = len(pair.left) + len(pair.right)
-        readings = f" and its {'reading' if count == 1 else f'{count} readings'}" if count else ""
-        self.gauge.setAccessibleName(f"gauge, {pair.name}")
-        self.remove.setText(f"Remove this pair{readings}")
-        self.remove.setAccessibleName(f"Remove {pair.name}{readings}")
+        self.gauge.setAccessibleName(say("gauge, {name}", name=pair.name))
+        self.remove.setText(_removal_words(count))
+        self.remove.setAccessibleName(_removal_words(count, pair.name))
 
     def stops(self) -> list[QWidget]:
         """Where the keyboard stops: the gauge stands under the name."""
@@ -138,17 +142,38 @@ class PairFold(Fold):
         last.went_on.connect(lambda: self.head.setFocus(Qt.FocusReason.TabFocusReason))
         self.gauge.tried.connect(lambda name: self._open_job.draft(self._change("gauge", name)))
         self.gauge.kept.connect(
-            lambda name: self._open_job.edit("gauge of the pair", self._change("gauge", name))
+            lambda name: self._open_job.edit(say("gauge of the pair"), self._change("gauge", name))
         )
 
     def _read_name(self, text: str) -> str:
         kept = " ".join(text.split())
         if not kept:
-            raise AlignerError("", "a pair needs a name", "such as “frame lugs”")
+            raise AlignerError("", say("a pair needs a name"), say("such as “frame lugs”"))
         pairs: tuple[SquaringPair, ...] = self._open_job.job.align.squaring
         if any(pair.name == kept for place, pair in enumerate(pairs) if place != self._place):
-            raise AlignerError("", f"another pair is called “{kept}”", "call this one otherwise")
+            taken = say("another pair is called “{name}”", name=kept)
+            raise AlignerError("", taken, say("call this one otherwise"))
         return kept
+
+
+def _removal_words(readings: int, name: str = "") -> str:
+    """What removing a pair takes away; of "this pair" where it is not named."""
+    if name and readings:
+        return say_count(
+            "Remove {name} and its reading",
+            "Remove {name} and its {count} readings",
+            readings,
+            name=name,
+        )
+    if name:
+        return say("Remove {name}", name=name)
+    if readings:
+        return say_count(
+            "Remove this pair and its reading",
+            "Remove this pair and its {count} readings",
+            readings,
+        )
+    return say("Remove this pair")
 
 
 class PointsCard(QWidget):
@@ -161,9 +186,9 @@ class PointsCard(QWidget):
         self._open_job = open_job
         self.folds: list[PairFold] = []
         self._shown: tuple[SquaringPair, ...] = ()
-        self.page = FoldPage("Points that the bracket is squared to")
-        self.page.add(wrapping(_LEAD, "small"))
-        self.add_pair = PressButton("Add a pair of points")
+        self.page = FoldPage(say("Points that the bracket is squared to"))
+        self.page.add(wrapping(say(_LEAD), "small"))
+        self.add_pair = PressButton(say("Add a pair of points"))
         self.page.add(self.add_pair)
         self.page.watch(self.add_pair)
         column = QVBoxLayout(self)
@@ -206,9 +231,9 @@ class PointsCard(QWidget):
         self.page.watch(fold)
 
     def _add_pair(self) -> None:
-        self._open_job.edit("pair of points", with_another_pair)
+        self._open_job.edit(say("pair of points"), with_another_pair)
         self.folds[-1].go_to_first_entry()
 
     def _remove(self, place: int) -> None:
-        self._open_job.edit("pair of points taken off", lambda job: without_pair(job, place))
+        self._open_job.edit(say("pair of points taken off"), lambda job: without_pair(job, place))
         self.add_pair.setFocus(Qt.FocusReason.TabFocusReason)

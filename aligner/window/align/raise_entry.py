@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QSlider, QVBo
 
 from aligner.assessment.road_figures import WhatIf
 from aligner.drawing.theme import Theme
+from aligner.language import say
 from aligner.sheet.quantities import SignedLength
 from aligner.units import UnreadableQuantity
 from aligner.units.preferred import Preferred
@@ -65,12 +66,12 @@ class RaiseEntry(QWidget):
         self.slider.setStyleSheet(_style(theme))
         self.slider.setRange(-most_steps(show), most_steps(show))
         self.slider.setPageStep(4)
-        self.slider.setAccessibleName("What if both legs were raised by")
+        self.slider.setAccessibleName(say("What if both legs were raised by"))
         self.box = RaiseBox()
-        self.box.setAccessibleName("What if both legs were raised by, typed")
+        self.box.setAccessibleName(say("What if both legs were raised by, typed"))
         self.box.setFixedWidth(theme.px(100))
         self.box.setMinimumHeight(theme.px(34))
-        self.nought = QPushButton("Back to 0")
+        self.nought = QPushButton(say("Back to 0"))
         self._refusal = label("", "small", wraps=True, tone="attention")
         self._refusal.hide()
         row = QHBoxLayout()

@@ -17,6 +17,7 @@ from aligner.drawing.proportions import side_proportions
 from aligner.drawing.side_view import change_exaggeration
 from aligner.drawing.theme import GAP, Theme
 from aligner.job import Job
+from aligner.language import marked, say
 from aligner.units.preferred import Preferred
 from aligner.window.align.raise_entry import RaiseEntry
 from aligner.window.align.road_figures_words import (
@@ -32,7 +33,7 @@ from aligner.window.align.side_picture import SidePicture
 from aligner.window.widgets.folding_card import FoldingCard
 from aligner.window.widgets.labels import label
 
-_WHAT_IF = "What if both legs were raised? It edits nothing."
+_WHAT_IF = marked("What if both legs were raised? It edits nothing.")
 
 
 class RoadCard(FoldingCard):
@@ -45,13 +46,13 @@ class RoadCard(FoldingCard):
         self._assessment: Assessment | None = None
         self._supposed = WhatIf(0.0, None)
         self._is_stale = False
-        self.setAccessibleName("On the road, seen from the side")
+        self.setAccessibleName(say("On the road, seen from the side"))
         self.picture = SidePicture(theme)
         self.entry = RaiseEntry(theme, show)
         self._table = RoadTableView(theme, show)
         self._title = label("", "strong")
         self._drawn = label("", "small")
-        self.turn_round = QPushButton("Turn round")
+        self.turn_round = QPushButton(say("Turn round"))
         self._missing = label("", "small", wraps=True, tone="attention")
         self._reference = label("", "small", wraps=True)
         self._lay_out()
@@ -98,7 +99,7 @@ class RoadCard(FoldingCard):
         right = QVBoxLayout(below)
         right.setContentsMargins(0, 0, 0, 0)
         right.setSpacing(4)
-        right.addWidget(label(_WHAT_IF, "small"))
+        right.addWidget(label(say(_WHAT_IF), "small"))
         right.addWidget(self.entry)
         right.addWidget(self._table)
         right.addStretch(1)
@@ -147,7 +148,11 @@ class RoadCard(FoldingCard):
         self._refresh()
 
     def _say_side(self) -> None:
-        is_right = self.picture.is_from_the_right
-        here, there = ("right", "left") if is_right else ("left", "right")
-        self._title.setText(f"On the road, seen from the {here}")
-        self.turn_round.setAccessibleName(f"Turn round: see it from the {there}")
+        if self.picture.is_from_the_right:
+            title = say("On the road, seen from the right")
+            turn_round = say("Turn round: see it from the left")
+        else:
+            title = say("On the road, seen from the left")
+            turn_round = say("Turn round: see it from the right")
+        self._title.setText(title)
+        self.turn_round.setAccessibleName(turn_round)

@@ -12,6 +12,7 @@ from aligner.assessment.road_figures import (
 )
 from aligner.drawing.side_bones import SideChange, SideProportions
 from aligner.drawing.side_painting import DimensionWords
+from aligner.language import marked, say
 from aligner.units.preferred import Preferred
 
 #: What one press of an arrow key on the slider is worth, in mm, by preferred unit.
@@ -22,6 +23,25 @@ _PLACES = {
     "normal trail": RoadSubject.NORMAL_TRAIL,
     "wheelbase": RoadSubject.WHEELBASE,
 }
+
+
+_SUBJECTS = {
+    RoadSubject.RAKE: marked("rake"),
+    RoadSubject.TRAIL: marked("trail"),
+    RoadSubject.NORMAL_TRAIL: marked("normal trail"),
+    RoadSubject.WHEELBASE: marked("wheelbase"),
+    RoadSubject.AXLE_LEAN: marked("axle lean"),
+    RoadSubject.PATCH_SHIFT: marked("tyre patch"),
+}
+_STATES = {
+    RoadState.SHEET: marked("sheet"),
+    RoadState.AS_FOUND: marked("as found"),
+    RoadState.NOW: marked("as it stands"),
+    RoadState.CORRECTED: marked("after the correction"),
+    RoadState.WHAT_IF: marked("what if"),
+}
+#: The same in short, where a column's head has little room.
+_HEADINGS = {**_STATES, RoadState.NOW: marked("now"), RoadState.CORRECTED: marked("corrected")}
 
 
 def rise_of(step: int, show: Preferred) -> float:
@@ -48,8 +68,8 @@ def signed_length(mm: float, show: Preferred) -> str:
 def column_name(state: RoadState, supposed: WhatIf | None, show: Preferred) -> str:
     """How the table calls a column."""
     if state is RoadState.WHAT_IF and supposed is not None:
-        return f"what if {signed_length(supposed.rise_mm, show)}"
-    return state.value
+        return say("what if {rise}", rise=signed_length(supposed.rise_mm, show))
+    return say(_STATES[state])
 
 
 def refusal_words(supposed: WhatIf, show: Preferred) -> str:
@@ -57,13 +77,17 @@ def refusal_words(supposed: WhatIf, show: Preferred) -> str:
     if not supposed.is_too_far:
         return supposed.refusal
     most = show.show_length(MOST_RISE_MM)
-    return f"give a raise between −{most} and +{most}"
+    return say("give a raise between −{most} and +{most}", most=most)
 
 
 def heading(state: RoadState) -> str:
     """The same in short, at the head of its column."""
-    short = {RoadState.NOW: "now", RoadState.CORRECTED: "corrected"}
-    return short.get(state, state.value)
+    return say(_HEADINGS[state])
+
+
+def subject_words(subject: RoadSubject) -> str:
+    """What a row of figures is of."""
+    return say(_SUBJECTS[subject])
 
 
 def cell(subject: RoadSubject, figure: RoadFigure, show: Preferred) -> tuple[str, str]:
@@ -73,25 +97,30 @@ def cell(subject: RoadSubject, figure: RoadFigure, show: Preferred) -> tuple[str
         return "–", ""
     if subject in (RoadSubject.AXLE_LEAN, RoadSubject.PATCH_SHIFT):
         number = _number(abs(value), subject, show)
-        side = "left" if value > 0 else "right"
+        side = say("left") if value > 0 else say("right")
         return number, side if _is_something(number) else ""
     return _number(value, subject, show), _change(figure.change, subject, show)
 
 
 def spoken(subject: RoadSubject, state: str, figure: RoadFigure, show: Preferred) -> str:
     """A cell for a screen reader."""
+    name = f"{subject_words(subject)}, {state}"
     if figure.value is None:
-        return f"{subject.value}, {state}: missing"
+        return say("{what}: missing", what=name)
     number, beside = cell(subject, figure, show)
-    unit = "degrees" if subject.is_angle else show.length
-    said = f"{subject.value}, {state}: {number} {unit}"
+    unit = say("degrees") if subject.is_angle else show.length
+    said, is_left = f"{name}: {number} {unit}", figure.value > 0
     if not beside:
         return said
     if subject is RoadSubject.AXLE_LEAN:
-        return f"{said}, {beside} end high"
+        if is_left:
+            return say("{figure}, left end high", figure=said)
+        return say("{figure}, right end high", figure=said)
     if subject is RoadSubject.PATCH_SHIFT:
-        return f"{said} to the {beside}"
-    return f"{said}, changed by {beside} against the sheet"
+        if is_left:
+            return say("{figure} to the left", figure=said)
+        return say("{figure} to the right", figure=said)
+    return say("{figure}, changed by {change} against the sheet", figure=said, change=beside)
 
 
 def dimension_words(
@@ -100,13 +129,13 @@ def dimension_words(
     """What stands at the dimensions of the drawing; what is missing is named as missing."""
     said = {}
     for place, subject in _PLACES.items():
-        value = table.figures[subject, state].value
+        value, name = table.figures[subject, state].value, subject_words(subject)
         if value is None:
-            said[place] = DimensionWords(f"{place}: missing", is_missing=True)
+            said[place] = DimensionWords(say("{what}: missing", what=name), is_missing=True)
         elif subject.is_angle:
-            said[place] = DimensionWords(f"{place} {show.show_angle(value)}")
+            said[place] = DimensionWords(f"{name} {show.show_angle(value)}")
         else:
-            said[place] = DimensionWords(f"{place} {_length(value, subject, show)}")
+            said[place] = DimensionWords(f"{name} {_length(value, subject, show)}")
     return said
 
 
@@ -121,12 +150,14 @@ def drawn_state(table: RoadTable, supposed: WhatIf) -> RoadState:
 
 def drawn_words(state: RoadState, supposed: WhatIf, factor: int, show: Preferred) -> str:
     """Which state is drawn, and how much larger its change."""
-    which = "as on the sheet"
+    drawn = say("drawn as on the sheet")
     if state is not RoadState.SHEET:
-        which = column_name(state, supposed, show)
-    return f"drawn {which}" + (
-        f", its change {factor} times; dashed: the sheet" if factor > 1 else ""
-    )
+        drawn = say("drawn {state}", state=column_name(state, supposed, show))
+    if factor > 1:
+        return say(
+            "{drawn}, its change {factor} times; dashed: the sheet", drawn=drawn, factor=factor
+        )
+    return drawn
 
 
 def change_drawn(table: RoadTable, state: RoadState) -> SideChange:
@@ -141,16 +172,18 @@ def missing_words(missing: tuple[str, ...], proportions: SideProportions) -> str
     lacking = dict.fromkeys((*missing, *proportions.stand_ins))
     if not lacking:
         return ""
-    said = f"Not on the sheet: {', '.join(lacking)}; drawn to usual proportions."
-    return f"{said} No change of rake or trail without it." if missing else said
+    said = say(
+        "Not on the sheet: {lacking}; drawn to usual proportions.", lacking=", ".join(lacking)
+    )
+    return f"{said} {say('No change of rake or trail without it.')}" if missing else said
 
 
 def reference_words(table: RoadTable, show: Preferred) -> str:
     """At which height of the legs the sheet's figures are taken to hold."""
     if table.reference_mm is None:
-        return f"The sheet's figures are taken to hold at {table.reference}."
-    height = show.show_length(table.reference_mm)
-    return f"The sheet's figures are taken to hold at {table.reference}, {height}."
+        return say("The sheet's figures are taken to hold at {height}.", height=table.reference)
+    height = f"{table.reference}, {show.show_length(table.reference_mm)}"
+    return say("The sheet's figures are taken to hold at {height}.", height=height)
 
 
 def _change(change: float | None, subject: RoadSubject, show: Preferred) -> str:

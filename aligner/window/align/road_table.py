@@ -8,7 +8,13 @@ from PySide6.QtWidgets import QGridLayout, QLabel, QWidget
 from aligner.assessment.road_figures import RoadState, RoadSubject, RoadTable, WhatIf
 from aligner.drawing.theme import Theme, TypeSize
 from aligner.units.preferred import Preferred
-from aligner.window.align.road_figures_words import cell, column_name, heading, spoken
+from aligner.window.align.road_figures_words import (
+    cell,
+    column_name,
+    heading,
+    spoken,
+    subject_words,
+)
 from aligner.window.widgets.labels import label
 
 
@@ -36,7 +42,7 @@ class RoadTableView(QWidget):
             grid.setColumnStretch(2 * place + 1, 1)
             grid.setColumnMinimumWidth(2 * place + 2, theme.px(10 if place else 0))
         for line, subject in enumerate(RoadSubject, start=1):
-            grid.addWidget(label(subject.value, "small"), line, 0)
+            grid.addWidget(label(subject_words(subject), "small"), line, 0)
             for place, state in enumerate(RoadState):
                 figure, beside = label("", "small", tone="figure"), label("", "small")
                 figure.setAlignment(right)

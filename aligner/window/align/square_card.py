@@ -15,6 +15,7 @@ from aligner.drawing.strokes import turn_arrow, words
 from aligner.drawing.theme import Theme, TypeSize
 from aligner.drawing.tolerance_strip import paint_strip
 from aligner.job import Job, SquaringPair
+from aligner.language import marked, say
 from aligner.sheet.quantities import Length
 from aligner.units.preferred import Preferred
 from aligner.window.align.entry import Choice
@@ -23,11 +24,11 @@ from aligner.window.widgets.drawing_card import DrawingCard
 from aligner.window.widgets.pictures import square_words, strip_of
 from aligner.window.widgets.reading_box import ReadingBox
 
-_SIDES = ("left", "right")
+_NAMES = {"left": marked("left side"), "right": marked("right side")}
 _MOST_CELLS = 6
 _LEAST_PICTURE = 60
 _LEAST_WIDTH = 450
-_TITLE = "Square, seen from above"
+_TITLE = marked("Square, seen from above")
 
 
 class SquareCard(DrawingCard):
@@ -47,7 +48,7 @@ class SquareCard(DrawingCard):
     went_on = Signal()
 
     def __init__(self, theme: Theme, show: Preferred) -> None:
-        super().__init__(theme, _TITLE)
+        super().__init__(theme, say(_TITLE))
         self._show = show
         self._job = Job()
         self._assessment: Assessment | None = None
@@ -55,12 +56,12 @@ class SquareCard(DrawingCard):
         self._boxes: list[dict[str, ReadingBox]] = []
         self._shown: tuple[SquaringPair, ...] = ()
         self._grow_to(1)
-        self.pair_choice = Choice("pair of distances")
+        self.pair_choice = Choice(say("pair of distances"))
         self.pair_choice.setParent(self)
         self.pair_choice.tried.connect(self._show_pair)
         self.pair_choice.kept.connect(self._show_pair)
         self.pair_choice.went_on.connect(self.go_to_first_box)
-        self.add_pair = QPushButton("Add a pair of points", self)
+        self.add_pair = QPushButton(say("Add a pair of points"), self)
         self.add_pair.clicked.connect(self._add_pair)
 
     @property
@@ -78,7 +79,7 @@ class SquareCard(DrawingCard):
         self._job, self._assessment = job, assessment
         found = assessment.squaring
         pairs = found.pairs
-        self._title = _TITLE if len(pairs) < 2 else "Square"  # the choice needs the room
+        self._title = say(_TITLE) if len(pairs) < 2 else say("Square")  # the choice needs the room
         self._place = min(self._place, max(len(pairs) - 1, 0))
         if len(self._shown) != len(pairs):
             self._grow_to(max(alike_at_first(self._shown, job.align.squaring), 1))
@@ -90,19 +91,16 @@ class SquareCard(DrawingCard):
         self.add_pair.setVisible(not pairs)
         self.pair_choice.setVisible(len(pairs) > 1)
         self.pair_choice.offer(
-            [
-                (place, f"{place + 1} of {len(pairs)}{_odd(pair, found)}: {pair.name}", "")
-                for place, pair in enumerate(pairs)
-            ],
+            [(place, _pair_words(place, pair, found), "") for place, pair in enumerate(pairs)],
             self._place,
         )
         if pairs:
             self._show_readings(pairs[self._place])
         turn = found.turn.value if found.turn else None
         factor = turn_exaggeration(turn, _spread_of(found))
-        said = f"turn and its ± drawn {factor} times"
+        said = say("turn and its ± drawn {factor} times", factor=factor)
         if len(pairs) > 1:
-            said = f"turn, ± drawn {factor}×"  # the choice of pairs needs the room
+            said = say("turn, ± drawn {factor}×", factor=factor)  # the choice needs the room
         self.say_note(said if factor > 1 else "")
         self.setAccessibleDescription(square_words(found, self._show))
         self.place_boxes()
@@ -119,7 +117,7 @@ class SquareCard(DrawingCard):
         advice = self._assessment.squaring.advice if self._assessment else None
         wanted = advice.readings_needed if advice else None
         for side, estimate in (("left", pair.left), ("right", pair.right)):
-            mean = self._show.show_length(estimate.value_mm) if estimate else "not read"
+            mean = self._show.show_length(estimate.value_mm) if estimate else say("not read")
             box = self.boxes[side]
             box.show_readings(getattr(typed, side), mean, cells=min(wanted or 0, _MOST_CELLS))
             refusals = (
@@ -146,7 +144,7 @@ class SquareCard(DrawingCard):
 
     def stops(self) -> list[QWidget]:
         """Where the keyboard stops, as the eye goes."""
-        cells = (cell for side in _SIDES for cell in self.boxes[side].cells)
+        cells = (cell for side in _NAMES for cell in self.boxes[side].cells)
         return [self.pair_choice, *cells, self.add_pair]
 
     def place_boxes(self) -> None:
@@ -191,8 +189,8 @@ class SquareCard(DrawingCard):
 
     def _make_boxes(self, place: int) -> dict[str, ReadingBox]:
         boxes = {
-            side: ReadingBox(self.theme, f"{side} side", Length, self._show.length)
-            for side in _SIDES
+            side: ReadingBox(self.theme, say(name), Length, self._show.length)
+            for side, name in _NAMES.items()
         }
         for side, box in boxes.items():
             box.setParent(self)
@@ -220,14 +218,12 @@ class SquareCard(DrawingCard):
 
     def _paint_turn(self, painter: QPainter, room: QRectF, turn_deg: float) -> None:
         to_the_left = turn_deg < 0
-        way = "left" if to_the_left else "right"
         line = QRectF(room.left(), room.top(), room.width(), self.theme.px(22))
-        text = f"turn {self._show.show_angle(abs(turn_deg))} to the {way}"
         words(
             painter,
             self.theme,
             line,
-            text,
+            correction_words(turn_deg, self._show),
             role="accent",
             size=TypeSize.TEXT,
             bold=True,
@@ -273,8 +269,20 @@ class SquareCard(DrawingCard):
             self.went_on.emit()
 
 
-def _odd(pair: PairAssessment, found: SquaringAssessment) -> str:
-    return ", odd" if found.disagree and pair.name == found.odd_pair else ""
+def correction_words(turn_deg: float, show: Preferred) -> str:
+    """Which way to turn the bracket that stands turned by so much."""
+    angle = show.show_angle(abs(turn_deg))
+    if turn_deg < 0:
+        return say("turn {angle} to the left", angle=angle)
+    return say("turn {angle} to the right", angle=angle)
+
+
+def _pair_words(place: int, pair: PairAssessment, found: SquaringAssessment) -> str:
+    """A pair among all of them: "2 of 3, odd: frame lugs"."""
+    number, count = place + 1, len(found.pairs)
+    if found.disagree and pair.name == found.odd_pair:
+        return say("{number} of {count}, odd: {name}", number=number, count=count, name=pair.name)
+    return say("{number} of {count}: {name}", number=number, count=count, name=pair.name)
 
 
 def _spread_of(found: SquaringAssessment) -> float | None:

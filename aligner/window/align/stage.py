@@ -24,6 +24,7 @@ from PySide6.QtWidgets import (
 from aligner.assessment import Subject
 from aligner.drawing.theme import ROOM, Theme
 from aligner.job.edits_align import has_readings, with_attempt_closed
+from aligner.language import say
 from aligner.units.preferred import Preferred
 from aligner.window.align.doors import connect_heights, connect_in_line, connect_square
 from aligner.window.align.entry import Entry
@@ -74,8 +75,8 @@ class AlignStage(QWidget):
         self._right = PartStack()
         self._readings = QWidget()
         self._road = label("", "small", wraps=True)
-        self.measure_again = QPushButton("Measure again")
-        self.go_on = main_button("Measure again   Enter")
+        self.measure_again = QPushButton(say("Measure again"))
+        self.go_on = main_button(say("Measure again   Enter"))
         self._lay_out()
         self._connect()
 
@@ -95,7 +96,8 @@ class AlignStage(QWidget):
             self._views[self.view].show_job(job, assessment)
         is_done = assessment.correction(self._show).subject is Subject.NOTHING
         self._road.setText(road_words(assessment, self._show, is_brief=is_done))
-        self.go_on.setText("Go on to Tighten   Enter" if is_done else "Measure again   Enter")
+        go_on, again = say("Go on to Tighten   Enter"), say("Measure again   Enter")
+        self.go_on.setText(go_on if is_done else again)
         self.measure_again.setVisible(is_done)
         self.go_on.setEnabled(is_done or has_readings(job.align))
         self._order_tabs()
@@ -240,7 +242,7 @@ class AlignStage(QWidget):
         self.square_card.go_to_first_box()
 
     def _measure_again(self) -> None:
-        self._open_job.edit("measure again", lambda job: with_attempt_closed(job, self._now()))
+        self._open_job.edit(say("measure again"), lambda job: with_attempt_closed(job, self._now()))
         if self.view is not View.READINGS:
             self.open_view(View.READINGS)
         self.height_card.boxes["left"].go_to_first_empty()

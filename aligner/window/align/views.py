@@ -10,22 +10,28 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from aligner.drawing.theme import GAP
+from aligner.language import marked, say
 from aligner.window.widgets.wrapping_row import WrappingRow
 
 
 class View(StrEnum):
-    """What the right half of the page shows: the value is the word on its button."""
+    """What the right half of the page shows: the value is the word on its button, in English."""
 
-    READINGS = "&Readings"
-    POINTS = "&Points"
-    GAUGES = "&Gauges"
-    ROAD = "On the r&oad"
-    ATTEMPTS = "A&ttempts"
+    READINGS = marked("&Readings")
+    POINTS = marked("&Points")
+    GAUGES = marked("&Gauges")
+    ROAD = marked("On the r&oad")
+    ATTEMPTS = marked("A&ttempts")
 
     @property
     def words(self) -> str:
         """What its button says, without the mark of its letter."""
-        return self.value.replace("&", "")
+        return self.marked_words.replace("&", "")
+
+    @property
+    def marked_words(self) -> str:
+        """What its button says, with the mark of its letter."""
+        return say(self.value)
 
 
 def as_the_eye_goes(stops: Iterable[QWidget], here: QWidget | None, step: int) -> QWidget | None:
@@ -85,9 +91,9 @@ class ViewRow(QWidget):
         self._buttons: dict[View, QPushButton] = {}
         row = WrappingRow(self, GAP // 2)
         for view in View:
-            button = _ViewButton(view.value)
+            button = _ViewButton(view.marked_words)
             button.setCheckable(True)
-            button.setAccessibleName(f"Show: {view.words}")
+            button.setAccessibleName(say("Show: {view}", view=view.words))
             button.clicked.connect(lambda _=False, view=view: self.chosen.emit(view))
             row.add(button)
             self._buttons[view] = button
@@ -105,5 +111,6 @@ class ViewRow(QWidget):
         """Mark the view that is open: its button is pressed in, and says so."""
         for each, button in self._buttons.items():
             button.setChecked(each is view)
-            button.setText(f"✓ {each.value}" if each is view else each.value)
-            button.setAccessibleDescription("open" if each is view else "")
+            words, is_open = each.marked_words, say("open", meaning="a view")
+            button.setText(f"✓ {words}" if each is view else words)
+            button.setAccessibleDescription(is_open if each is view else "")

@@ -23,6 +23,7 @@ from aligner.assessment.asked_reading import (
 from aligner.drawing.theme import GAP, Theme
 from aligner.gauging import Verdict
 from aligner.job.edits_align import has_readings, with_attempt_closed
+from aligner.language import marked, say
 from aligner.sheet.quantities import Quantity
 from aligner.units import UnreadableQuantity
 from aligner.units.preferred import Preferred
@@ -34,7 +35,7 @@ from aligner.window.widgets.labels import set_tone
 from aligner.window.widgets.pictures import height_words, in_line_words, square_words
 from aligner.window.widgets.reading_box import ReadingCell
 
-_STRAY = "No reading is asked for now: nothing was kept."
+_STRAY = marked("No reading is asked for now: nothing was kept.")
 
 
 class BenchCell(ReadingCell):
@@ -69,13 +70,13 @@ class BenchAlign(QWidget):
         self._show = show
         self._now = now
         self.drawing = BenchDrawing(theme, show)
-        self.panel = BenchPanel("reading in hand")
+        self.panel = BenchPanel(say("reading in hand"))
         self.name = BenchWords(theme, 56)
         self.value = BenchWords(theme, 110)
         self.refusal = BenchWords(theme, 34, role="attention")
         self.verdict = BenchWords(theme, 34, bold=False)
         self.last = BenchWords(theme, 30, role="quiet", bold=False)
-        self.cell = BenchCell("reading")
+        self.cell = BenchCell(say("reading"))
         self.cell.setProperty("typeSize", "sentence")
         self.cell.setMinimumHeight(theme.px(52))
         for words, share in (
@@ -96,7 +97,7 @@ class BenchAlign(QWidget):
         self.cell.went_on.connect(self._enter)
         self.cell.left.connect(self._keep)
         self.panel.acted.connect(self._act)
-        self.panel.strayed.connect(lambda _: self.refusal.say(_STRAY))
+        self.panel.strayed.connect(lambda _: self.refusal.say(say(_STRAY)))
         open_job.started.connect(self._forget_typing)
 
     @property
@@ -110,7 +111,7 @@ class BenchAlign(QWidget):
         found = self._open_job.assessment.correction(self._show)
         asked = self.asked
         if asked is not None and asked.subject is not found.subject:
-            return f"Go on reading: {asked.name}.", "As often as the left.", ""
+            return say("Go on reading: {name}.", name=asked.name), say("As often as the left."), ""
         return found.sentence, found.detail, found.caution
 
     def refresh(self) -> None:
@@ -129,7 +130,9 @@ class BenchAlign(QWidget):
             self.name.say(self._next_words())
         self.verdict.say(self._verdict_words() if asked is None else "")
         taken = last_reading(job, assessment, asked, self._subject)
-        said = f"Kept: {taken[0]}, {taken[1].text}" if taken is not None else ""
+        said = ""
+        if taken is not None:
+            said = say("Kept: {name}, {reading}", name=taken[0], reading=taken[1].text)
         self.last.say("" if asked is None and self._subject is Subject.NOTHING else said)
         self._say_typed()
         if had_keyboard:
@@ -160,14 +163,15 @@ class BenchAlign(QWidget):
 
     def _next_words(self) -> str:
         if self._subject is Subject.NOTHING:
-            return "Enter: go on to Tighten"
+            return say("Enter: go on to Tighten")
         assessment = self._open_job.assessment
         if self._subject is Subject.SQUARING and not assessment.squaring.pairs:
-            return "Escape, then add a pair of points on the Align page"
+            return say("Escape, then add a pair of points on the Align page")
         if self._subject is Subject.IN_LINE and assessment.in_line.geometry is None:
-            return "Escape, then give what is missing on the Align page"
-        is_moved = self._verdict is Verdict.OUT
-        return f"{'Moved and held? ' if is_moved else ''}Enter: measure again"
+            return say("Escape, then give what is missing on the Align page")
+        if self._verdict is Verdict.OUT:
+            return say("Moved and held? Enter: measure again")
+        return say("Enter: measure again")
 
     @property
     def _verdict(self) -> Verdict:
@@ -228,7 +232,9 @@ class BenchAlign(QWidget):
         if self._subject is Subject.NOTHING:
             self.finished.emit()
         elif self.asked is None and has_readings(self._open_job.job.align):
-            self._open_job.edit("measure again", lambda job: with_attempt_closed(job, self._now()))
+            self._open_job.edit(
+                say("measure again"), lambda job: with_attempt_closed(job, self._now())
+            )
 
     def _forget_typing(self) -> None:
         self.cell.setText("")

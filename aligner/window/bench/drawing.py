@@ -21,7 +21,10 @@ from aligner.drawing.strokes import arrow, dimension_line, turn_arrow, words
 from aligner.drawing.theme import Theme, TypeSize
 from aligner.gauging import Verdict
 from aligner.job import BarReadings, Job, PlateReadings, SpreadReadings
+from aligner.language import say
 from aligner.units.preferred import Preferred
+from aligner.window.align.height_card import way_words
+from aligner.window.align.square_card import correction_words
 from aligner.window.tighten.bolt_card import BoltCard
 from aligner.window.widgets.drawing_card import DrawingCard
 from aligner.window.widgets.pictures import height_words, in_line_words, square_words
@@ -62,20 +65,22 @@ class BenchDrawing(DrawingCard):
         self._subject, self._pair = subject, pair
         found = assessment
         factor = 1
+        title, name = say("From the seat"), say("drawing, from the seat")
         match subject:
             case Subject.SQUARING:
-                title, said = "From above", square_words(found.squaring, self._show)
+                title, name = say("From above"), say("drawing, from above")
+                said = square_words(found.squaring, self._show)
                 turn = found.squaring.turn
                 factor = turn_exaggeration(turn.value if turn else None)
             case Subject.IN_LINE:
-                title, said = "From the seat", in_line_words(found.in_line, self._show)
+                said = in_line_words(found.in_line, self._show)
             case _:
-                title, said = "From the seat", height_words(found.protrusion, self._show)
+                said = height_words(found.protrusion, self._show)
                 difference = found.protrusion.difference
                 factor = exaggeration(difference.value if difference else None)
         self._title = title
-        self.say_note(f"drawn {factor} times" if factor > 1 else "")
-        self.setAccessibleName(f"drawing, {title[:1].lower()}{title[1:]}")
+        self.say_note(say("drawn {factor} times", factor=factor) if factor > 1 else "")
+        self.setAccessibleName(name)
         self.setAccessibleDescription(said)
         self.update()
 
@@ -132,7 +137,7 @@ class BenchDrawing(DrawingCard):
         up = move_mm > 0
         start, end = QPointF(x, bottom if up else top), QPointF(x, top if up else bottom)
         arrow(painter, self.theme.color("accent"), start, end, self.theme.px(5))
-        text = f"{'up' if up else 'down'}\n{text}"
+        text = f"{way_words(is_up=up)}\n{text}"
         self._number(
             painter, x + sign * self.theme.px(16), (top + bottom) / 2, sign, text, role="accent"
         )
@@ -152,7 +157,10 @@ class BenchDrawing(DrawingCard):
         words(painter, self.theme, box, text, role=role, size=TypeSize.TEXT, bold=True, align=align)
 
     def _name_sides(self, painter: QPainter, picture: FrontElevation) -> None:
-        for name, slider in (("left", picture.left_slider), ("right", picture.right_slider)):
+        for name, slider in (
+            (say("left"), picture.left_slider),
+            (say("right"), picture.right_slider),
+        ):
             wide = self.theme.px(60)
             box = QRectF(slider.center().x() - wide / 2, slider.bottom(), wide, self.theme.px(18))
             words(painter, self.theme, box, name, align=_MIDDLE, bold=True)
@@ -177,12 +185,11 @@ class BenchDrawing(DrawingCard):
         if turn is None or found.verdict is not Verdict.OUT:
             return
         top = QRectF(self.room().left(), self.room().top(), self.room().width(), line)
-        way = "right" if turn > 0 else "left"
         words(
             painter,
             self.theme,
             top,
-            f"turn {self._show.show_angle(abs(turn))} to the {way}",
+            correction_words(turn, self._show),
             role="accent",
             size=TypeSize.TEXT,
             bold=True,
@@ -239,7 +246,7 @@ class BoltsInHand(BoltCard):
 
     def __init__(self, theme: Theme) -> None:
         super().__init__(theme)
-        self._title = "From the seat"
+        self._title = say("From the seat")
 
     def room(self) -> QRectF:
         edge, above, below = self.theme.px(18), self.theme.px(26), self.theme.px(2)

@@ -15,6 +15,7 @@ from aligner.drawing.theme import GAP, Theme
 from aligner.errors import AlignerError
 from aligner.job.edits_align import with_heights_to_read_again
 from aligner.job.edits_tighten import with_untick
+from aligner.language import marked, say
 from aligner.sheet.quantities import Torque
 from aligner.units import UnreadableQuantity
 from aligner.units.preferred import Preferred
@@ -38,7 +39,7 @@ from aligner.window.widgets.labels import set_tone
 
 #: The scale of the text up to which the door has room for large type; beyond, it is large.
 _FITS_LARGE = 1.3
-_STRAY = "Nothing was done: this step takes no reading."
+_STRAY = marked("Nothing was done: this step takes no reading.")
 
 
 class _Passes(PassMarks):
@@ -68,7 +69,7 @@ class BenchStep(QWidget):
         self._now = now
         big = larger(theme)
         self.bolts = BoltsInHand(big)
-        self.panel = BenchPanel("step in hand")
+        self.panel = BenchPanel(say("step in hand"))
         self.torque = BenchWords(theme, 150)
         self.setting = BenchWords(theme, 90, role="accent")
         self.tool = BenchWords(theme, 34, bold=False)
@@ -106,9 +107,11 @@ class BenchStep(QWidget):
         if standing is not None:
             return f"{standing.step.title}.", standing.step.reason, standing.step.caution
         if tightening.steps:
-            return "Everything is done up.", "Go on to Prove: brakes first.", ""
-        why = tightening.notices[0].text if tightening.notices else "The sheet lists no fasteners."
-        return "There is nothing to tighten.", why, ""
+            return say("Everything is done up."), say("Go on to Prove: brakes first."), ""
+        why = say("The sheet lists no fasteners.")
+        if tightening.notices:
+            why = tightening.notices[0].text
+        return say("There is nothing to tighten."), why, ""
 
     def refresh(self) -> None:
         """Show the step in hand as the job has it now."""
@@ -121,9 +124,12 @@ class BenchStep(QWidget):
         self.door.wrenches.hide()  # tools are chosen on the Tighten page
         if standing is None:
             count = len(tightening.steps)
-            self._say(f"{count} of {count}" if count else "No list yet")
-            self.hold.say("" if count else "Escape, then give the fasteners on the Bike page")
-            self.panel.setAccessibleName(f"{self.torque.text} steps done" if count else "no list")
+            done = say("{number} of {count}", number=count, count=count)
+            self._say(done if count else say("No list yet"))
+            to_do = say("Escape, then give the fasteners on the Bike page")
+            self.hold.say("" if count else to_do)
+            done = say("{number} of {count} steps done", number=count, count=count)
+            self.panel.setAccessibleName(done if count else say("no list"))
         else:
             self._say_step(standing)
         self._say_seen()
@@ -160,8 +166,9 @@ class BenchStep(QWidget):
         later = steps[standing.number : standing.number + 1]
         if later:
             beside = beside_words(later[0].step, show)
-            self.next.say(f"Next: {later[0].step.title}, {beside}")
-        self.panel.setAccessibleName(f"step {standing.number}, {step.title}, {self.torque.text}")
+            self.next.say(say("Next: {step}, {beside}", step=later[0].step.title, beside=beside))
+        number = say("step {number}", number=standing.number)
+        self.panel.setAccessibleName(f"{number}, {step.title}, {self.torque.text}")
 
     def _say_seen(self) -> None:
         """The value as it was understood, while it is being typed."""
@@ -169,9 +176,10 @@ class BenchStep(QWidget):
         said = ""
         if self.door.value.hasFocus() and text:
             try:
-                said = f"Torque seen: {Torque.typed(text, self._show.torque).text}"
+                seen = Torque.typed(text, self._show.torque).text
+                said = say("Torque seen: {torque}", torque=seen)
             except UnreadableQuantity:
-                said = f"Torque seen: “{text}” is not understood"
+                said = say("Torque seen: “{text}” is not understood", text=text)
         self.seen.say(said)
         for words in (self.tool, self.problem, self.turn, self.hold, self.passes, self.next):
             is_empty = not (words.accessibleName() if words is self.passes else words.text)
@@ -182,7 +190,7 @@ class BenchStep(QWidget):
         line = self.door.value
         if not line.isVisible():
             self.door.hold_key.drop()
-            self.door.say(_STRAY)
+            self.door.say(say(_STRAY))
             return
         line.setFocus(Qt.FocusReason.OtherFocusReason)
         line.selectAll()
@@ -190,7 +198,7 @@ class BenchStep(QWidget):
         QCoreApplication.sendEvent(line, key)
 
     def _act(self) -> None:
-        if self.door.words.text() == _STRAY:
+        if self.door.words.text() == say(_STRAY):
             self.door.say("")
         if self._open_job.assessment.tightening.steps:
             self.door.act()
@@ -206,18 +214,21 @@ class BenchStep(QWidget):
                 ),
             )
         except AlignerError as refusal:
-            self.door.say(f"Nothing was ticked. {refusal}.")
+            self.door.say(say("Nothing was ticked. {refusal}.", refusal=refusal))
         self.begin()
 
     def _unticked(self, key: str, reason: str) -> None:
-        self._open_job.edit("untick a step", lambda job: with_untick(job, key, self._now(), reason))
+        self._open_job.edit(
+            say("untick a step"), lambda job: with_untick(job, key, self._now(), reason)
+        )
         self.begin()
 
     def _read_again(self) -> None:
         standing = self._open_job.assessment.tightening.next_step
         if standing is not None and standing.step.reads == "protrusion":
             self._open_job.edit(
-                "heights to read again", lambda job: with_heights_to_read_again(job, self._now())
+                say("heights to read again"),
+                lambda job: with_heights_to_read_again(job, self._now()),
             )
         self.align_wanted.emit()
 

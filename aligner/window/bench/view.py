@@ -19,6 +19,7 @@ from PySide6.QtWidgets import QSizePolicy, QStackedWidget, QVBoxLayout, QWidget
 
 from aligner.assessment import Stage
 from aligner.drawing.theme import GAP, ROOM, Theme
+from aligner.language import marked, say
 from aligner.units.preferred import Preferred
 from aligner.window.bench.align import BenchAlign
 from aligner.window.bench.panel import BenchPanel
@@ -30,10 +31,14 @@ from aligner.window.widgets.labels import label
 Said = Callable[[], tuple[str, ...]]
 
 _KEYS = {
-    Stage.ALIGN: "A gauge types number and Enter    Ctrl+Z takes a reading back    Escape leaves",
-    Stage.TIGHTEN: "Space or Enter: done    a number goes to the torque seen    Escape leaves",
+    Stage.ALIGN: marked(
+        "A gauge types number and Enter    Ctrl+Z takes a reading back    Escape leaves"
+    ),
+    Stage.TIGHTEN: marked(
+        "Space or Enter: done    a number goes to the torque seen    Escape leaves"
+    ),
 }
-_KEYS_OF_THE_REST = "Escape leaves"
+_KEYS_OF_THE_REST = marked("Escape leaves")
 
 
 class _Pages(QStackedWidget):
@@ -67,7 +72,7 @@ class BenchView(QWidget):
         self.caution = BenchWords(theme, 34, framed=True)
         self.align = BenchAlign(open_job, theme, show, now)
         self.step = BenchStep(open_job, theme, show, now)
-        self.rest = BenchPanel("what to do now")
+        self.rest = BenchPanel(say("what to do now"))
         self.rest_words = BenchWords(theme, 110)
         self.rest_detail = BenchWords(theme, 60, bold=False)
         self.rest.column.addWidget(self.rest_words, 3)
@@ -131,11 +136,12 @@ class BenchView(QWidget):
         has_page = self._stage in _KEYS
         self.words.say(said[0] if has_page else "")
         self.detail.say(said[1] if has_page else "")
-        self.caution.say(f"Caution: {said[2]}" if len(said) > 2 and said[2] else "")
+        caution = said[2] if len(said) > 2 else ""
+        self.caution.say(say("Caution: {text}", text=caution) if caution else "")
         self.rest_words.say(said[0])
         self.rest_detail.say(said[1])
         self.rest.setAccessibleName(f"{said[0]} {said[1]}".strip())
-        self.keys.setText(_KEYS.get(self._stage, _KEYS_OF_THE_REST))
+        self.keys.setText(say(_KEYS.get(self._stage, _KEYS_OF_THE_REST)))
 
     def begin(self) -> None:
         """Put the keyboard where the work begins."""

@@ -7,6 +7,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import GAP, ROOM
+from aligner.language import say
 
 
 def label(text: str = "", size: str = "text", *, wraps: bool = False, tone: str = "") -> QLabel:
@@ -81,7 +82,7 @@ class Caution(QFrame):
 
     def say(self, text: str) -> None:
         """Show this caution; hidden when there is none."""
-        self._text.setText(f"Caution: {text}" if text else "")
+        self._text.setText(say("Caution: {text}", text=text) if text else "")
         self.setAccessibleName(self._text.text())
         if not text or self.parentWidget() is not None:  # alone it would open as a window
             self.setVisible(bool(text))

@@ -12,7 +12,8 @@ from aligner.drawing.theme import Theme, TypeSize
 from aligner.window.tighten.step_lines import Line
 from aligner.window.tighten.step_marks import draw_step_mark
 
-_NUMBERS = re.compile(r"bolts? [0-9][0-9, andto]*")
+#: A list of numbers behind the word for what they number: "bolts 1, 2 and 3", in any language.
+_NUMBERS = re.compile(r"[^\W\d_]+ [0-9]+(?:,? (?:[^\W\d_]{2,3} )?[0-9]+)*")
 _WRAPPED = int(Qt.AlignmentFlag.AlignVCenter | Qt.TextFlag.TextWordWrap)
 _AT_RIGHT = int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignRight)
 

@@ -9,9 +9,24 @@ from aligner.assessment.in_line import InLineAssessment
 from aligner.assessment.protrusion import ProtrusionAssessment
 from aligner.assessment.readings import Judged
 from aligner.assessment.squaring import SquaringAssessment
+from aligner.drawing.strokes import plain_number
 from aligner.drawing.tolerance_strip import StripPicture
 from aligner.gauging import Verdict
+from aligner.language import marked, say
 from aligner.units.preferred import Preferred
+from aligner.units.shown import rounded
+
+_VERDICTS = {
+    Verdict.WITHIN: marked("within"),
+    Verdict.OUT: marked("out"),
+    Verdict.UNSETTLED: marked("unsettled"),
+    Verdict.MISSING: marked("missing"),
+}
+
+
+def verdict_words(verdict: Verdict) -> str:
+    """A verdict in a word."""
+    return say(_VERDICTS[verdict])
 
 
 def strip_of(found: Judged | None) -> StripPicture | None:
@@ -30,66 +45,92 @@ def height_words(found: ProtrusionAssessment, show: Preferred) -> str:
     """The heights' verdict in words: "out: left 1.6 ± 0.1 mm low; ± 0.5 mm allowed"."""
     difference = found.difference
     if difference is None:
-        return "not measured yet"
+        return say("not measured yet")
     size = _with_uncertainty(difference, show)
     if difference.value == 0:
         spread = difference.judgement.expanded_uncertainty
-        unlike = "equal" if spread is None else f"equal, ± {show.show_length(spread)}"
+        equal = say("equal")
+        unlike = equal if spread is None else f"{equal}, ± {show.show_length(spread)}"
+    elif difference.value > 0:
+        unlike = say("left {size} high", size=size)
     else:
-        unlike = f"left {size} {'high' if difference.value > 0 else 'low'}"
-    allowed = (
-        ""
-        if difference.tolerance is None
-        else (f"; ± {show.show_length(difference.tolerance)} allowed")
-    )
+        unlike = say("left {size} low", size=size)
+    if difference.tolerance is not None:
+        allowed = say("± {size} allowed", size=show.show_length(difference.tolerance))
+        unlike = f"{unlike}; {allowed}"
     if found.verdict is Verdict.OUT and difference.verdict is not Verdict.OUT:
         goal = show.show_length(found.goal_mm or 0.0)
-        return f"out: not at {goal}; {unlike}{allowed}"
-    return f"{found.verdict.value}: {unlike}{allowed}"
+        return say("out: not at {goal}; {difference}", goal=goal, difference=unlike)
+    return f"{verdict_words(found.verdict)}: {unlike}"
 
 
 def square_words(found: SquaringAssessment, show: Preferred) -> str:
     """The bracket's verdict in words."""
+    verdict = verdict_words(found.verdict)
     if found.turn is not None:
-        turn = found.turn
-        way = "left" if turn.value > 0 else "right"
-        spread = turn.judgement.expanded_uncertainty
-        within = f" ± {spread:.2f}" if spread is not None else ""
-        allowed = f"; ± {turn.tolerance:g}° allowed" if turn.tolerance is not None else ""
-        size = f"{abs(turn.value):.2f}{within}° to the {way}"
-        if found.disagree:
-            return f"{found.verdict.value}, pairs disagree: {size.replace(' to the', '')}"
-        return f"{found.verdict.value}: {size}{allowed}"
+        return _turn_words(found.turn, verdict, disagree=found.disagree)
     pair = found.leading_pair
     if pair is None or pair.difference is None:
-        return "not measured yet"
-    more = "more" if pair.difference.value > 0 else "less"
+        return say("not measured yet")
     size = _with_uncertainty(pair.difference, show)
-    return f"{found.verdict.value}: left {size} {more} than right"
+    return f"{verdict}: {unlike_sides_words(pair.difference.value, size)}"
+
+
+def unlike_sides_words(difference: float, size: str) -> str:
+    """Which of two distances is the longer, and by how much: "left 0.4 mm more than right"."""
+    if difference > 0:
+        return say("left {size} more than right", size=size)
+    return say("left {size} less than right", size=size)
 
 
 def in_line_words(found: InLineAssessment, show: Preferred) -> str:
     """The verdict on the legs' plane in words; what is missing where there is none."""
     geometry, judged = found.geometry, found.judged
     if geometry is None:
-        return found.notices[-1].text if found.notices else "not measured yet"
+        return found.notices[-1].text if found.notices else say("not measured yet")
     if found.is_convergence:
-        way = "wider" if (geometry.convergence_deg or 0.0) > 0 else "narrower"
-        what = f"convergence {abs(geometry.convergence_deg or 0.0):.2f}°, {way} going down"
+        angle = show.show_angle(abs(geometry.convergence_deg or 0.0))
+        if (geometry.convergence_deg or 0.0) > 0:
+            what = say("convergence {angle}, wider going down", angle=angle)
+        else:
+            what = say("convergence {angle}, narrower going down", angle=angle)
     elif geometry.twist_deg is not None:
-        way = "left" if geometry.twist_deg > 0 else "right"
-        what = f"twist {abs(geometry.twist_deg):.2f}°, top bracket turned to the {way}"
+        angle = show.show_angle(abs(geometry.twist_deg))
+        if geometry.twist_deg > 0:
+            what = say("twist {angle}, top bracket turned to the left", angle=angle)
+        else:
+            what = say("twist {angle}, top bracket turned to the right", angle=angle)
     else:
-        what = f"skew {abs(geometry.skew_deg or 0.0):.2f}°"
+        what = say("skew {angle}", angle=show.show_angle(abs(geometry.skew_deg or 0.0)))
     if judged is None:
         why = f". {found.notices[-1].text}" if found.notices else ""
         return f"{what}{why}"
+    verdict = verdict_words(found.verdict)
     spread = judged.judgement.expanded_uncertainty
     if spread is None:
-        return f"{found.verdict.value}: {what}"
+        return f"{verdict}: {what}"
     if found.is_held_to_length:
-        return f"{found.verdict.value}: {what}; read to ± {show.show_length(spread, fine=1)}"
-    return f"{found.verdict.value}: {what}, ± {spread:.2f}°"
+        read_to = say("read to ± {size}", size=show.show_length(spread, fine=1))
+        return f"{verdict}: {what}; {read_to}"
+    return f"{verdict}: {what}, ± {show.show_angle(spread)}"
+
+
+def _turn_words(turn: Judged, verdict: str, *, disagree: bool) -> str:
+    spread = turn.judgement.expanded_uncertainty
+    within = f" ± {rounded(spread, 2)}" if spread is not None else ""
+    angle = f"{rounded(abs(turn.value), 2)}{within}°"
+    is_left = turn.value > 0
+    if disagree:
+        way = say("{angle} left", angle=angle) if is_left else say("{angle} right", angle=angle)
+        return say("{verdict}, pairs disagree: {turn}", verdict=verdict, turn=way)
+    if is_left:
+        way = say("{angle} to the left", angle=angle)
+    else:
+        way = say("{angle} to the right", angle=angle)
+    if turn.tolerance is None:
+        return f"{verdict}: {way}"
+    allowed = say("± {size} allowed", size=f"{plain_number(turn.tolerance)}°")
+    return f"{verdict}: {way}; {allowed}"
 
 
 def _with_uncertainty(found: Judged, show: Preferred) -> str:

@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton
 
+from aligner.language import say
 from aligner.window.keyboard_place import KeyboardPlace
 from aligner.window.widgets.labels import label
 
@@ -75,7 +76,7 @@ class QuestionBar(QFrame):
 
     def say(self, words: str) -> None:
         """Say something that needs no answer but to be read."""
-        self.ask(words, [("Understood", lambda: None)])
+        self.ask(words, [(say("Understood"), lambda: None)])
 
     def leave(self) -> None:
         """Take the question away unanswered; the keyboard goes back to where it was."""

@@ -13,6 +13,7 @@ from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLineEdit, QSizePolicy, QVBoxLayout
 
 from aligner.drawing.theme import Theme
+from aligner.language import say
 from aligner.sheet.quantities import Quantity
 from aligner.units import UnreadableQuantity
 from aligner.window.widgets.labels import label, set_tone
@@ -184,7 +185,8 @@ class ReadingBox(QFrame):
 
     def _grow_to(self, count: int) -> None:
         while len(self._cells) < count:
-            cell = ReadingCell(f"{self._name}, reading {len(self._cells) + 1}")
+            number = len(self._cells) + 1
+            cell = ReadingCell(say("{name}, reading {number}", name=self._name, number=number))
             cell.setPlaceholderText(self._unit if not self._cells else "")
             cell.setMinimumWidth(self._theme.px(40))
             cell.setTextMargins(-3, 0, -3, 0)
