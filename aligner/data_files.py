@@ -5,6 +5,8 @@ from __future__ import annotations
 from functools import cache
 from pathlib import Path
 
+from aligner.language import say
+
 _PACKAGE = Path(__file__).parent
 
 
@@ -34,5 +36,7 @@ def demo(name: str) -> Path:
 
 def _existing(path: Path) -> Path:
     if not path.exists():
-        raise FileNotFoundError(f"the installation lacks {path.name}: install it again")
+        raise FileNotFoundError(
+            say("the installation lacks {file}: install it again", file=path.name)
+        )
     return path

@@ -10,6 +10,8 @@ from __future__ import annotations
 class AlignerError(ValueError):
     """Something given to the program cannot be used.
 
+    Each part is a phrase of its own, said in the person's language where it is raised.
+
     Args:
         where: the field's path or the name of the thing, as the person knows it ("" if none).
         understood: what was found there, in words.

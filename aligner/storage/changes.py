@@ -9,21 +9,13 @@ from __future__ import annotations
 from typing import Any
 
 from aligner.job import Job
+from aligner.language import say, say_count
 from aligner.sheet import Sheet
+from aligner.storage.field_words import field_word
 
 Path = tuple[int | str, ...]
 
 _LONGEST_SHOWN = 40
-#: What the entries of a list are called, one and several; a list not named here has readings
-#: if it holds text, else entries.
-_ENTRIES = {
-    "squaring": ("pair", "pairs"),
-    "attempts": ("attempt", "attempts"),
-    "fasteners": ("fastener", "fasteners"),
-    "rules": ("rule", "rules"),
-    "checks": ("check", "checks"),
-    "passes": ("pass", "passes"),
-}
 
 
 def changes(before: Job | Sheet, after: Job | Sheet) -> tuple[str, ...]:
@@ -51,7 +43,7 @@ def _changes(path: Path, before: object, after: object) -> list[str]:
         ]
     if isinstance(before or after, list):
         return _list_changes(path, _entries(before), _entries(after))
-    return [f"{_where(path)}: {_change(before, after)}"]
+    return [_change(_where(path), before, after)]
 
 
 def _entries(found: object) -> list[Any]:
@@ -64,57 +56,77 @@ def _list_changes(path: Path, before: list[Any], after: list[Any]) -> list[str]:
         sentence
         for place in range(both)
         for sentence in _changes(
-            (*path, _name_of(before[place], after[place]) or place), before[place], after[place]
+            (*path, _name_of(path, before[place], after[place]) or place),
+            before[place],
+            after[place],
         )
     ]
     more = len(after) - len(before)
     if more:
-        one, several = _entry(path, before or after)
-        count = abs(more)
+        where, entries = _where(path), _counted(path, before or after, abs(more))
         sentences.append(
-            f"{_where(path)}: {count} {one if count == 1 else several} "
-            f"{'more' if more > 0 else 'fewer'}"
+            say("{where}: {entries} more", where=where, entries=entries)
+            if more > 0
+            else say("{where}: {entries} fewer", where=where, entries=entries)
         )
     return sentences
 
 
-def _name_of(before: object, after: object) -> str:
+def _name_of(path: Path, before: object, after: object) -> str:
     """The name that an entry had and has; "" if it has none or another now."""
     if not isinstance(before, dict) or not isinstance(after, dict):
         return ""
     name = before.get("name")
-    return _shortened(name) if isinstance(name, str) and name == after.get("name") else ""
+    if not isinstance(name, str) or name != after.get("name"):
+        return ""
+    return say(name) if path[-1:] == ("checks",) else name  # a check is kept in English
 
 
 def _where(path: Path) -> str:
-    parts = (f"no. {part + 1}" if isinstance(part, int) else _spaced(part) for part in path)
+    parts = (
+        say("no. {number}", number=part + 1)
+        if isinstance(part, int)
+        else _shortened(field_word(part))
+        for part in path
+    )
     return ", ".join(parts)
 
 
-def _spaced(name: str) -> str:
-    return _shortened(name.replace("_", " "))
+def _counted(path: Path, entries: list[Any], count: int) -> str:
+    """So many entries of a list, by what they are called."""
+    match next((part for part in reversed(path) if isinstance(part, str)), ""):
+        case "squaring":
+            return say_count("{count} pair", "{count} pairs", count)
+        case "attempts":
+            return say_count("{count} attempt", "{count} attempts", count)
+        case "fasteners":
+            return say_count("{count} fastener", "{count} fasteners", count)
+        case "rules":
+            return say_count("{count} rule", "{count} rules", count)
+        case "checks":
+            return say_count("{count} check", "{count} checks", count)
+        case "passes":
+            return say_count("{count} pass", "{count} passes", count)
+        case _ if isinstance(entries[0], str):
+            return say_count("{count} reading", "{count} readings", count)
+        case _:
+            return say_count("{count} entry", "{count} entries", count)
 
 
-def _entry(path: Path, entries: list[Any]) -> tuple[str, str]:
-    names = [part for part in path if isinstance(part, str)]
-    if names and names[-1] in _ENTRIES:
-        return _ENTRIES[names[-1]]
-    return ("reading", "readings") if isinstance(entries[0], str) else ("entry", "entries")
-
-
-def _change(before: object, after: object) -> str:
+def _change(where: str, before: object, after: object) -> str:
     if before in (None, ""):
-        return f"now {_shown(after)}"
+        return say("{where}: now {value}", where=where, value=_shown(after))
     if after in (None, ""):
-        return f"{_shown(before)} is gone"
-    return f"{_shown(before)} is now {_shown(after)}"
+        return say("{where}: {value} is gone", where=where, value=_shown(before))
+    was, now = _shown(before), _shown(after)
+    return say("{where}: {before} is now {after}", where=where, before=was, after=now)
 
 
 def _shown(value: object) -> str:
     if isinstance(value, dict):
-        return "filled in"
+        return say("filled in")
     if isinstance(value, bool):
-        return "yes" if value else "no"
+        return say("yes") if value else say("no")
     return f"“{_shortened(str(value))}”"
 
 

@@ -11,6 +11,7 @@ from datetime import datetime
 from pathlib import Path
 
 from aligner.job import Job
+from aligner.language import marked, say
 from aligner.sheet import Sheet
 from aligner.storage.documents import (
     LARGEST_BYTES,
@@ -26,6 +27,11 @@ from aligner.storage.places import ending_of, free_path
 from aligner.storage.refusal import UnusableDocument
 from aligner.storage.unknown_fields import Newer
 
+_NOT_OURS = {
+    "job": marked("what stands there is not a job that can be read, so it was left"),
+    "sheet": marked("what stands there is not a sheet that can be read, so it was left"),
+}
+
 
 class ChangedOnDisk(SaveFailed):
     """The file is not as it was last read or written: another program has been there.
@@ -36,12 +42,14 @@ class ChangedOnDisk(SaveFailed):
 
     def __init__(self, path: Path, *, is_gone: bool) -> None:
         understood = (
-            "the file is not there any more, so it was not saved"
+            say("the file is not there any more, so it was not saved")
             if is_gone
-            else "the file was changed by another program, so it was not saved"
+            else say("the file was changed by another program, so it was not saved")
         )
         wanted = (
-            "save it there anew, or under another name" if is_gone else "keep both, or choose one"
+            say("save it there anew, or under another name")
+            if is_gone
+            else say("keep both, or choose one")
         )
         super().__init__(path.name, understood, wanted)
         self.is_gone = is_gone
@@ -150,7 +158,8 @@ def keep_both(
     """
     ending = ending_of(path)
     stem = path.name.removesuffix(ending)
-    beside = path.with_name(f"{stem} (kept {at:%Y-%m-%d %H.%M}){ending}")
+    kept = say("{name} (kept {at})", name=stem, at=f"{at:%Y-%m-%d %H.%M}")
+    beside = path.with_name(f"{kept}{ending}")
     return _saved(document, free_path(beside), None, over_changes=False, newer=newer)
 
 
@@ -188,9 +197,12 @@ def _check_reads_back(content: bytes, document: Document, path: Path) -> None:
     except UnusableDocument as error:
         raise SaveFailed(
             path.name,
-            f"it could not be opened again ({error.where}: {error.understood}), so it was not "
-            "saved",
-            error.wanted or "correct that field and save again",
+            say(
+                "it could not be opened again ({field}: {understood}), so it was not saved",
+                field=error.where,
+                understood=error.understood,
+            ),
+            error.wanted or say("correct that field and save again"),
         ) from error
 
 
@@ -213,8 +225,8 @@ def _is_ours(path: Path, model: type[Document]) -> Agreement:
         except UnusableDocument as error:
             raise SaveFailed(
                 path.name,
-                f"what stands there is not a {kind_of(model)} that can be read, so it was left",
-                "save under another name",
+                say(_NOT_OURS[kind_of(model)]),
+                say("save under another name"),
             ) from error
 
     return agree

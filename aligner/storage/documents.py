@@ -14,6 +14,7 @@ from typing import Any, Generic, TypeVar
 from pydantic import ValidationError
 
 from aligner.job import Job
+from aligner.language import marked, say
 from aligner.sheet import Sheet
 from aligner.storage.json_text import parsed_text, text_of
 from aligner.storage.migration import (
@@ -32,6 +33,27 @@ LARGEST_BYTES = 20_000_000
 
 Document = TypeVar("Document", Job, Sheet)
 
+_TOO_LARGE = {
+    "job": marked("a job is far smaller than 20 MB"),
+    "sheet": marked("a sheet is far smaller than 20 MB"),
+}
+_NEWER = {
+    "job": marked("this job was made by a newer version of the program ({version})"),
+    "sheet": marked("this sheet was made by a newer version of the program ({version})"),
+}
+_NOT_ONE = {
+    "job": marked("this is not a job document"),
+    "sheet": marked("this is not a sheet document"),
+}
+_THE_OTHER = {
+    "job": marked("this is a sheet, not a job"),
+    "sheet": marked("this is a job, not a sheet"),
+}
+_SAYS = {
+    "job": marked('a job says "document": "job"'),
+    "sheet": marked('a sheet says "document": "sheet"'),
+}
+
 
 class NewerDocument(UnusableDocument):
     """A document made by a newer version of the program.
@@ -44,8 +66,11 @@ class NewerDocument(UnusableDocument):
     def __init__(self, where: str, kind: str, version: int, fields: Fields) -> None:
         super().__init__(
             where,
-            f"this {kind} was made by a newer version of the program ({version})",
-            f"this one reads version {VERSION}: update the program to work on it",
+            say(_NEWER[kind], version=version),
+            say(
+                "this one reads version {version}: update the program to work on it",
+                version=VERSION,
+            ),
         )
         self.version = version
         self.fields = fields
@@ -98,7 +123,7 @@ def document_and_newer(
     """The same, with what a newer minor version wrote beside what this one knows."""
     kind = kind_of(model)
     if len(content) > LARGEST_BYTES:
-        raise UnusableDocument("", "the file is too large", f"a {kind} is far smaller than 20 MB")
+        raise UnusableDocument("", say("the file is too large"), say(_TOO_LARGE[kind]))
     text = text_of(content)
     fields = _checked_head(parsed_text(text), kind, oldest_version(steps))
     minor = _minor(fields)
@@ -161,15 +186,17 @@ def _validated(model: type[Document], text: str, fields: Fields) -> Document:
 
 def _checked_head(parsed: object, kind: str, oldest: int) -> Fields:
     if not isinstance(parsed, dict):
-        raise UnusableDocument("", f"this is not a {kind} document", 'it should begin with "{"')
+        raise UnusableDocument(
+            "", say(_NOT_ONE[kind]), say('it should begin with "{sign}"', sign="{")
+        )
     found = parsed.get("document")
     if found != kind:
         raise UnusableDocument(
             "document",
-            f"this is a {found}, not a {kind}"
+            say(_THE_OTHER[kind])
             if found in ("job", "sheet")
-            else "the file does not say that it is one of this program's documents",
-            f'a {kind} says "document": "{kind}"',
+            else say("the file does not say that it is one of this program's documents"),
+            say(_SAYS[kind]),
         )
     sheet = parsed.get("sheet") if kind == "job" else None
     inner = sheet.get("version") if isinstance(sheet, dict) else None
@@ -177,8 +204,9 @@ def _checked_head(parsed: object, kind: str, oldest: int) -> Fields:
         if where == "sheet.version" and version is None:
             continue
         if not isinstance(version, int) or isinstance(version, bool) or version < oldest:
-            understood = "it is missing" if version is None else "this is not a version"
-            raise UnusableDocument(where, understood, f'write "version": {VERSION}')
+            understood = say("it is missing") if version is None else say("this is not a version")
+            wanted = say('write "version": {version}', version=VERSION)
+            raise UnusableDocument(where, understood, wanted)
         if version > VERSION:
             raise NewerDocument(where, kind, version, parsed)
     return parsed
@@ -190,7 +218,8 @@ def _minor(fields: Fields) -> int | None:
     if minor is None and "minor" not in fields:
         return None
     if not isinstance(minor, int) or isinstance(minor, bool) or minor < 0:
-        raise UnusableDocument("minor", "this is not a version", f'write "minor": {MINOR}')
+        wanted = say('write "minor": {minor}', minor=MINOR)
+        raise UnusableDocument("minor", say("this is not a version"), wanted)
     return minor
 
 

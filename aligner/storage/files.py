@@ -17,6 +17,7 @@ from itertools import count
 from pathlib import Path
 
 from aligner.errors import AlignerError
+from aligner.language import say
 from aligner.storage.failure import SaveFailed, save_failed, unconfirmed
 from aligner.storage.refusal import UnusableDocument
 
@@ -47,19 +48,23 @@ def read_whole(path: Path, largest: int) -> bytes:
         with path.open("rb") as file:
             return file.read(largest + 1)
     except (FileNotFoundError, NotADirectoryError) as error:
-        raise UnusableDocument("", "there is no such file", "check its name") from error
+        raise UnusableDocument("", say("there is no such file"), say("check its name")) from error
     except IsADirectoryError as error:
-        raise UnusableDocument("", "this is a folder", "name a job document in it") from error
+        raise UnusableDocument(
+            "", say("this is a folder"), say("name a job document in it")
+        ) from error
     except PermissionError as error:
         raise UnusableDocument(
-            "", "reading it is not allowed", "allow reading it, or ask its owner"
+            "", say("reading it is not allowed"), say("allow reading it, or ask its owner")
         ) from error
     except OSError as error:
         raise UnusableDocument(
-            "", f"it cannot be read ({error.strerror})", "take another copy of it"
+            "",
+            say("it cannot be read ({why})", why=error.strerror),
+            say("take another copy of it"),
         ) from error
     except ValueError as error:  # a null character in the name
-        raise UnusableDocument("", "this is not a file name", "check its name") from error
+        raise UnusableDocument("", say("this is not a file name"), say("check its name")) from error
 
 
 def previous_path(path: Path) -> Path:
@@ -99,7 +104,9 @@ def write_whole(
     except AlignerError:
         raise
     except ValueError as error:  # a null character, or one the drive's names cannot hold
-        raise SaveFailed(path.name, "this is not a file name", "give it another name") from error
+        raise SaveFailed(
+            path.name, say("this is not a file name"), say("give it another name")
+        ) from error
     try:
         _flush_folder(target.parent)
     except OSError as error:
@@ -140,12 +147,14 @@ def _status(target: Path) -> os.stat_result | None:
     if stat.S_ISDIR(found.st_mode):
         raise IsADirectoryError(errno.EISDIR, "it is a folder")
     if not stat.S_ISREG(found.st_mode):
-        raise SaveFailed(target.name, "that is not an ordinary file", "give it another name")
+        raise SaveFailed(
+            target.name, say("that is not an ordinary file"), say("give it another name")
+        )
     if not found.st_mode & 0o222:
         raise SaveFailed(
             target.name,
-            "the file is write-protected, so it was not saved",
-            "allow writing to it, or save under another name",
+            say("the file is write-protected, so it was not saved"),
+            say("allow writing to it, or save under another name"),
         )
     return found
 

@@ -12,9 +12,11 @@ import os
 from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import StrEnum
+from functools import reduce
 from pathlib import Path
 from typing import Any
 
+from aligner.language import marked, say, say_count
 from aligner.storage.places import JOB_ENDING
 
 _LARGEST_BYTES = 8_000_000
@@ -22,13 +24,13 @@ _DEEPEST_FOLDER = 6
 
 
 class JobState(StrEnum):
-    """Where a kept job stands, by what its file says."""
+    """Where a kept job stands, by what its file says; each is said where it is shown."""
 
-    NOT_BEGUN = "not begun"
-    IN_HAND = "in hand"
-    DUE = "signed, checks due"
-    DONE = "done"
-    UNREADABLE = "cannot be read"
+    NOT_BEGUN = marked("not begun")
+    IN_HAND = marked("in hand")
+    DUE = marked("signed, checks due")
+    DONE = marked("done")
+    UNREADABLE = marked("cannot be read")
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +55,8 @@ class JobRow:
 
     def holds(self, words: tuple[str, ...]) -> bool:
         """Whether every word, in small letters, stands somewhere in the row."""
-        text = f"{self.bike} {self.title} {self.day} {self.state.value} {self.due}".casefold()
+        state = say(self.state.value)
+        text = f"{self.bike} {self.title} {self.day} {state} {self.due}".casefold()
         return all(word in text for word in words)
 
 
@@ -67,18 +70,18 @@ def job_row(path: Path) -> JobRow:
     """The row of one file; never raises for what the file holds."""
     try:
         if path.stat().st_size > _LARGEST_BYTES:
-            return _unreadable(path, "larger than any job")
+            return _unreadable(path, say("larger than any job"))
         fields = json.loads(path.read_bytes())
     except OSError as error:
-        return _unreadable(path, (error.strerror or "cannot be opened").lower())
+        return _unreadable(path, (error.strerror or "").lower() or say("cannot be opened"))
     except (ValueError, RecursionError):
-        return _unreadable(path, "damaged, or not a job")
+        return _unreadable(path, say("damaged, or not a job"))
     if not isinstance(fields, dict) or fields.get("document") != "job":
-        return _unreadable(path, "not a job")
+        return _unreadable(path, say("not a job"))
     try:
         return _row(path, fields)
     except (AttributeError, TypeError, ValueError, KeyError):
-        return _unreadable(path, "not a job as this program writes it")
+        return _unreadable(path, say("not a job as this program writes it"))
 
 
 def _row(path: Path, fields: dict[str, Any]) -> JobRow:
@@ -90,7 +93,7 @@ def _row(path: Path, fields: dict[str, Any]) -> JobRow:
     if signed:
         state = JobState.DUE if due else JobState.DONE
     elif day or _has_heights(fields):
-        state, due = JobState.IN_HAND, "sign-off"
+        state, due = JobState.IN_HAND, say("sign-off")
     else:
         state, due = JobState.NOT_BEGUN, ""
     name = path.name.removesuffix(JOB_ENDING)
@@ -115,8 +118,12 @@ def _checks_due(sheet: dict[str, Any], proof: dict[str, Any]) -> str:
     if not asked:
         return ""
     distances = sorted(set(asked.values()))
-    what = "1 fastener" if len(asked) == 1 else f"{len(asked)} fasteners"
-    return f"check {what} again after {' or '.join(distances)}"
+    return say_count(
+        "check {count} fastener again after {distances}",
+        "check {count} fasteners again after {distances}",
+        len(asked),
+        distances=reduce(lambda a, b: say("{a} or {b}", a=a, b=b), distances),
+    )
 
 
 def _last_day(fields: dict[str, Any], signed: dict[str, Any] | None) -> str:

@@ -10,6 +10,7 @@ from __future__ import annotations
 import json
 from typing import Any
 
+from aligner.language import marked, say
 from aligner.storage.refusal import UnusableDocument, written_path
 
 _DEEPEST = 32
@@ -17,24 +18,43 @@ _LONGEST_NUMBER = 40
 _BYTE_ORDER_MARK = b"\xef\xbb\xbf"
 _OTHER_ENCODINGS = (b"\xff\xfe", b"\xfe\xff", b"\x00\x00\xfe\xff")
 _SYNTAX = {
-    "Expecting value": ("a value is missing or misspelt", "give text in double quotes"),
+    "Expecting value": (
+        marked("a value is missing or misspelt"),
+        marked("give text in double quotes"),
+    ),
     "Expecting property name enclosed in double quotes": (
-        "a field's name in double quotes belongs here",
-        "quote the name, or take out the comma before it",
+        marked("a field's name in double quotes belongs here"),
+        marked("quote the name, or take out the comma before it"),
     ),
-    "Expecting ':' delimiter": ("a colon is missing", 'write "name": "value"'),
-    "Expecting ',' delimiter": ("a comma or a closing bracket is missing", "put it in"),
-    "Extra data": ("something stands after the end of the document", "take it out"),
-    "Unterminated string starting at": ("a text has no closing quotation mark", "put it in"),
+    "Expecting ':' delimiter": (marked("a colon is missing"), marked('write "name": "value"')),
+    "Expecting ',' delimiter": (
+        marked("a comma or a closing bracket is missing"),
+        marked("put it in"),
+    ),
+    "Extra data": (marked("something stands after the end of the document"), marked("take it out")),
+    "Unterminated string starting at": (
+        marked("a text has no closing quotation mark"),
+        marked("put it in"),
+    ),
     "Invalid control character at": (
-        "a text holds a line break or another control character",
-        "write \\n for a line break",
+        marked("a text holds a line break or another control character"),
+        marked("write \\n for a line break"),
     ),
-    "Invalid \\escape": ("a backslash in a text stands alone", "write it twice"),
-    "Invalid \\uXXXX escape": ("\\u is not followed by four digits", "write four, as in \\u00b7"),
-    "Illegal trailing comma before end of object": ("a comma too many", "take it out"),
-    "Illegal trailing comma before end of array": ("a comma too many", "take it out"),
+    "Invalid \\escape": (marked("a backslash in a text stands alone"), marked("write it twice")),
+    "Invalid \\uXXXX escape": (
+        marked("\\u is not followed by four digits"),
+        marked("write four, as in \\u00b7"),
+    ),
+    "Illegal trailing comma before end of object": (
+        marked("a comma too many"),
+        marked("take it out"),
+    ),
+    "Illegal trailing comma before end of array": (
+        marked("a comma too many"),
+        marked("take it out"),
+    ),
 }
+_NOT_JSON = (marked("this is not JSON text"), marked("put it right there"))
 
 
 class _Fault:
@@ -53,16 +73,16 @@ def text_of(content: bytes) -> str:
     """
     content = content.removeprefix(_BYTE_ORDER_MARK)
     if not content.strip():
-        raise UnusableDocument("", "the file is empty", "take another copy of it")
+        raise UnusableDocument("", say("the file is empty"), say("take another copy of it"))
     try:
         return content.decode()
     except UnicodeDecodeError as error:
         if content.startswith(_OTHER_ENCODINGS):
-            understood = "the text is not in UTF-8 but in UTF-16 or UTF-32"
+            understood = say("the text is not in UTF-8 but in UTF-16 or UTF-32")
         else:
             line = content.count(b"\n", 0, error.start) + 1
-            understood = f"line {line} holds bytes that are not UTF-8 text"
-        raise UnusableDocument("", understood, "save it as UTF-8") from error
+            understood = say("line {line} holds bytes that are not UTF-8 text", line=line)
+        raise UnusableDocument("", understood, say("save it as UTF-8")) from error
 
 
 def parsed_text(text: str) -> object:
@@ -96,23 +116,34 @@ def _fields(pairs: list[tuple[str, Any]]) -> object:
         if name in seen:
             break
         seen.add(name)
-    return _Fault(f"the field “{_shortened(name)}” stands there twice", "take one of them out")
+    return _Fault(
+        say("the field “{field}” stands there twice", field=_shortened(name)),
+        say("take one of them out"),
+    )
 
 
 def _constant(name: str) -> _Fault:
-    return _Fault(f"{name} is not a number", "write the value as text with its unit")
+    return _Fault(
+        say("{word} is not a number", word=name), say("write the value as text with its unit")
+    )
 
 
 def _whole_number(digits: str) -> object:
     if len(digits) > _LONGEST_NUMBER:
-        return _Fault(f"{_shortened(digits)} is too large a number", "write it shorter")
+        return _Fault(
+            say("{number} is too large a number", number=_shortened(digits)),
+            say("write it shorter"),
+        )
     return int(digits)
 
 
 def _number(digits: str) -> object:
     number = float(digits)
     if len(digits) > _LONGEST_NUMBER or number in (float("inf"), float("-inf")):
-        return _Fault(f"{_shortened(digits)} is too large or too long a number", "write it shorter")
+        return _Fault(
+            say("{number} is too large or too long a number", number=_shortened(digits)),
+            say("write it shorter"),
+        )
     return number
 
 
@@ -144,29 +175,31 @@ def _has_half(value: object) -> bool:
 
 def _half_character(place: str) -> UnusableDocument:
     return UnusableDocument(
-        place, "a text holds half a character (a lone \\ud… mark)", "type that text again"
+        place,
+        say("a text holds half a character (a lone \\ud… mark)"),
+        say("type that text again"),
     )
 
 
 def _too_deep(place: str) -> UnusableDocument:
     return UnusableDocument(
         place,
-        "brackets are nested far too deeply for a document of this kind",
-        "take another copy of it",
+        say("brackets are nested far too deeply for a document of this kind"),
+        say("take another copy of it"),
     )
 
 
 def _not_json(error: json.JSONDecodeError) -> UnusableDocument:
-    place = f"line {error.lineno}, column {error.colno}"
+    place = say("line {line}, column {column}", line=error.lineno, column=error.colno)
     is_at_end = not error.doc[error.pos :].strip() or error.msg.startswith("Unterminated")
     if is_at_end and error.doc[:1] in ("{", "["):
         return UnusableDocument(
             place,
-            "the document ends too early, as if it had been cut short",
-            "take the copy before it (“.previous”) or another one",
+            say("the document ends too early, as if it had been cut short"),
+            say("take the copy before it (“.previous”) or another one"),
         )
-    understood, wanted = _SYNTAX.get(error.msg, ("this is not JSON text", "put it right there"))
-    return UnusableDocument(place, understood, wanted)
+    understood, wanted = _SYNTAX.get(error.msg, _NOT_JSON)
+    return UnusableDocument(place, say(understood), say(wanted))
 
 
 def _shortened(text: str) -> str:

@@ -17,6 +17,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 from aligner.errors import AlignerError
+from aligner.language import say
 from aligner.storage.failure import save_failed
 from aligner.storage.process import Worker, this_worker
 
@@ -50,6 +51,14 @@ class Holder:
             return True
         return (time.time() if now_s is None else now_s) - self.renewed_s > LEFT_BEHIND_AFTER_S
 
+    def who(self) -> str:
+        """Who has the document, in words."""
+        return str(self.worker or say("another program", meaning="for whom a document is open"))
+
+    def since_when(self) -> str:
+        """The time here since when; "" where the lock does not say."""
+        return f"{self.since.astimezone():%Y-%m-%d %H.%M}" if self.since else ""
+
 
 class LockedByAnother(AlignerError):
     """A document is open elsewhere. It can still be read.
@@ -59,14 +68,25 @@ class LockedByAnother(AlignerError):
     """
 
     def __init__(self, path: Path, holder: Holder) -> None:
-        who = str(holder.worker or "another program")
-        since = f" since {holder.since.astimezone():%Y-%m-%d %H.%M}" if holder.since else ""
+        who, since = holder.who(), holder.since_when()
         if holder.is_left_behind():
-            understood = f"it was left open by {who}{since}, which does not run any more"
-            wanted = "take it over"
+            understood = (
+                say(
+                    "it was left open by {who} since {since}, which does not run any more",
+                    who=who,
+                    since=since,
+                )
+                if since
+                else say("it was left open by {who}, which does not run any more", who=who)
+            )
+            wanted = say("take it over")
         else:
-            understood = f"it is open for {who}{since}"
-            wanted = "open it to read, or take it over if nobody works there"
+            understood = (
+                say("it is open for {who} since {since}", who=who, since=since)
+                if since
+                else say("it is open for {who}", who=who)
+            )
+            wanted = say("open it to read, or take it over if nobody works there")
         super().__init__(path.name, understood, wanted)
         self.holder = holder
 
@@ -75,7 +95,11 @@ class LockLost(AlignerError):
     """Another program has taken the document over, or its lock file is gone."""
 
     def __init__(self, path: Path) -> None:
-        super().__init__(path.name, "another program has taken it over", "save under another name")
+        super().__init__(
+            path.name,
+            say("another program has taken it over"),
+            say("save under another name"),
+        )
 
 
 @dataclass(frozen=True, slots=True)

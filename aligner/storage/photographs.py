@@ -12,6 +12,7 @@ from collections.abc import Iterable
 from pathlib import Path
 
 from aligner.errors import AlignerError
+from aligner.language import say
 from aligner.storage.document_file import digest
 from aligner.storage.failure import save_failed
 from aligner.storage.files import read_whole, write_whole
@@ -85,8 +86,8 @@ def photograph_path(job_path: Path, name: str) -> Path:
     if not is_plain or Path(os.path.realpath(path)) != path:  # a link would lead elsewhere
         raise UnusablePhotograph(
             _shortened(name),
-            "this name leads out of the job's folder, so it is not opened",
-            "add the photograph anew",
+            say("this name leads out of the job's folder, so it is not opened"),
+            say("add the photograph anew"),
         )
     return path
 
@@ -120,23 +121,26 @@ def _read(source: Path) -> bytes:
     try:
         if source.exists() and not source.is_dir() and not source.is_file():
             raise UnusablePhotograph(
-                source.name, "this is not an ordinary file", "choose a photograph"
+                source.name, say("this is not an ordinary file"), say("choose a photograph")
             )
         content = read_whole(source, LARGEST_PHOTOGRAPH_BYTES)
     except UnusablePhotograph:
         raise
     except UnusableDocument as error:
-        wanted = "choose a photograph"
-        raise UnusablePhotograph(source.name, error.understood, wanted) from error
+        raise UnusablePhotograph(
+            source.name, error.understood, say("choose a photograph")
+        ) from error
     except (OSError, ValueError) as error:
         raise UnusablePhotograph(
-            source.name, "it cannot be read", "choose another photograph"
+            source.name, say("it cannot be read"), say("choose another photograph")
         ) from error
     if len(content) > LARGEST_PHOTOGRAPH_BYTES:
         raise UnusablePhotograph(
             source.name,
-            f"the file is larger than {LARGEST_PHOTOGRAPH_BYTES // 1_000_000} MB",
-            "save it smaller, and choose that",
+            say(
+                "the file is larger than {size}", size=f"{LARGEST_PHOTOGRAPH_BYTES // 1_000_000} MB"
+            ),
+            say("save it smaller, and choose that"),
         )
     return content
 
@@ -149,18 +153,24 @@ def _ending(content: bytes, name: str) -> str:
         ending, size = ".jpg", _jpeg_size(content)
     else:
         raise UnusablePhotograph(
-            name, "this is neither a JPEG nor a PNG photograph", "choose one of these kinds"
+            name,
+            say("this is neither a JPEG nor a PNG photograph"),
+            say("choose one of these kinds"),
         )
     if size is None:
         raise UnusablePhotograph(
-            name, "the photograph is damaged or cut short", "take another copy of it"
+            name, say("the photograph is damaged or cut short"), say("take another copy of it")
         )
     width, height = size
     if width * height > MOST_PIXELS:
         raise UnusablePhotograph(
             name,
-            f"the photograph is {width} by {height} dots, too large to show",
-            "save it smaller, and choose that",
+            say(
+                "the photograph is {width} by {height} dots, too large to show",
+                width=width,
+                height=height,
+            ),
+            say("save it smaller, and choose that"),
         )
     return ending
 

@@ -12,6 +12,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
 
+from aligner.language import say
+
 APPLICATION = "Aligner"
 JOB_ENDING = ".job.json"
 SHEET_ENDING = ".sheet.json"
@@ -77,13 +79,18 @@ def recovery_folder(computer: Computer | None = None) -> Path:
 
 def job_path(documents: Path, bike: str, title: str) -> Path:
     """Where a job is saved at first: "DOCUMENTS/BIKE/TITLE.job.json"."""
-    return documents / safe_name(bike, "Bike") / f"{safe_name(title, 'Job')}{JOB_ENDING}"
+    file = safe_name(title, say("Job", meaning="name of a file"))
+    return documents / _folder_of(bike) / f"{file}{JOB_ENDING}"
 
 
 def sheet_path(documents: Path, bike: str) -> Path:
     """Where a bike's sheet is saved at first: "DOCUMENTS/BIKE/BIKE.sheet.json"."""
-    name = safe_name(bike, "Bike")
+    name = _folder_of(bike)
     return documents / name / f"{name}{SHEET_ENDING}"
+
+
+def _folder_of(bike: str) -> str:
+    return safe_name(bike, say("Bike", meaning="name of a folder"))
 
 
 def free_path(path: Path) -> Path:

@@ -9,6 +9,8 @@ import os
 import sys
 from dataclasses import dataclass
 
+from aligner.language import say
+
 
 @dataclass(frozen=True, slots=True)
 class Worker:
@@ -29,7 +31,12 @@ class Worker:
         return self.host == _host() and not _runs(self.process)
 
     def __str__(self) -> str:
-        return f"{self.user} on {self.host} (process {self.process})"
+        return say(
+            "{user} on {host} (process {process})",
+            user=self.user,
+            host=self.host,
+            process=self.process,
+        )
 
 
 def this_worker() -> Worker:

@@ -6,16 +6,18 @@ mechanic, and its locations hold marks of its own that are not in the document.
 
 from __future__ import annotations
 
+import re
 from typing import Any
 
 from pydantic import ValidationError
 from pydantic_core import ErrorDetails
 
 from aligner.errors import AlignerError
+from aligner.language import marked, say, say_count
 
 _LONGEST_SHOWN = 40
-_DATE_AND_TIME = "write it as “2026-11-25T14:02:00+01:00”"
-_DATE = "write it as “2026-11-25”"
+_DATE_AND_TIME = marked("write it as “2026-11-25T14:02:00+01:00”")
+_DATE = marked("write it as “2026-11-25”")
 
 
 class UnusableDocument(AlignerError):
@@ -38,7 +40,10 @@ def refusal(error: ValidationError, document: object) -> UnusableDocument:
     understood, wanted = _sentence(first)
     if len(details) > 1:
         more = len(details) - 1
-        wanted += f" (and {more} more {'thing is' if more == 1 else 'things are'} wrong)"
+        others = say_count(
+            "(and {count} more thing is wrong)", "(and {count} more things are wrong)", more
+        )
+        wanted = f"{wanted} {others}"
     return UnusableDocument(path, understood, wanted.strip())
 
 
@@ -86,54 +91,77 @@ def _sentence(detail: ErrorDetails) -> tuple[str, str]:
         case "value_error" if isinstance(cause, AlignerError):
             return _one_line(cause.understood), _one_line(cause.wanted)
         case "extra_forbidden":
-            return "this field is not known", "check its spelling, or take it out"
+            return say("this field is not known"), say("check its spelling, or take it out")
         case "missing":
-            return "this field is missing", "it must be given"
+            return say("this field is missing"), say("it must be given")
         case "literal_error" | "enum":
-            return f"{given} is not known here", f"it can be {_choice(context['expected'])}"
+            return say("{given} is not known here", given=given), _possible(context["expected"])
         case "union_tag_invalid":
             return (
-                f"the {_plain(context['discriminator'])} “{_shortened(str(context['tag']))}” "
-                "is not known here"
-            ), f"it can be {_choice(context['expected_tags'])}"
+                say(
+                    "the {field} “{given}” is not known here",
+                    field=_plain(context["discriminator"]),
+                    given=_shortened(str(context["tag"])),
+                ),
+                _possible(context["expected_tags"]),
+            )
         case "union_tag_not_found":
             name = _plain(context["discriminator"])
-            return f"it does not say its {name}", f"give the field “{name}”"
+            return (
+                say("it does not say its {field}", field=name),
+                say("give the field “{field}”", field=name),
+            )
         case "string_type":
-            return f"{given} is not text", "put it in quotation marks"
+            return say("{given} is not text", given=given), say("put it in quotation marks")
         case "string_too_short":
-            return "this text is empty", "it must be given"
+            return say("this text is empty"), say("it must be given")
         case "string_unicode":
-            return "this text holds half a character", "type that text again"
+            return say("this text holds half a character"), say("type that text again")
         case "tuple_type":
-            return f"{given} is not a list", "put it in square brackets"
+            return say("{given} is not a list", given=given), say("put it in square brackets")
         case "model_type" | "model_attributes_type" | "dict_type":
-            return f"{given} is not a group of fields", "put it in curly brackets"
+            return (
+                say("{given} is not a group of fields", given=given),
+                say("put it in curly brackets"),
+            )
         case "bool_type":
-            return f"{given} is neither true nor false", "write true or false"
+            return (
+                say("{given} is neither true nor false", given=given),
+                say("write true or false"),
+            )
         case "int_type" | "int_parsing" | "int_from_float" | "int_parsing_size":
-            return f"{given} is not a whole number", "write it without quotation marks, such as 2"
+            return (
+                say("{given} is not a whole number", given=given),
+                say("write it without quotation marks, such as 2"),
+            )
         case "greater_than_equal":
-            return f"{given} is too small", f"it is {context['ge']} or more"
+            return (
+                say("{given} is too small", given=given),
+                say("it is {limit} or more", limit=context["ge"]),
+            )
         case "less_than_equal":
-            return f"{given} is too large", f"it is {context['le']} or less"
+            return (
+                say("{given} is too large", given=given),
+                say("it is {limit} or less", limit=context["le"]),
+            )
         case kind if kind.startswith("datetime_") or kind.startswith("timezone_"):
-            return f"{given} is not a date and time", _DATE_AND_TIME
+            return say("{given} is not a date and time", given=given), say(_DATE_AND_TIME)
         case kind if kind.startswith("date_"):
-            return f"{given} is not a date", _DATE
+            return say("{given} is not a date", given=given), say(_DATE)
         case "json_invalid":
-            return "this is not JSON text", "take another copy of it"
+            return say("this is not JSON text"), say("take another copy of it")
         case _:
             words = _one_line(detail["msg"])
-            return f"{given} cannot be used here ({words[:1].lower()}{words[1:]})", ""
+            why = f"{words[:1].lower()}{words[1:]}"
+            return say("{given} cannot be used here ({why})", given=given, why=why), ""
 
 
 def _quoted(given: object) -> str:
     match given:
         case dict():
-            return "a group of fields"
+            return say("a group of fields")
         case list() | tuple():
-            return "a list"
+            return say("a list")
         case None:
             return "null"
         case bool():
@@ -144,12 +172,11 @@ def _quoted(given: object) -> str:
             return _shortened(str(given))
 
 
-def _choice(expected: str) -> str:
-    """The model's list of what may stand here, in our quotation marks."""
-    names = _one_line(expected).replace("'", "")
-    if " or " in names or ", " not in names:
-        return names
-    return " or ".join(names.rsplit(", ", 1))
+def _possible(expected: str) -> str:
+    """What may stand here, from the model's list: "'a', 'b' or 'c'", of kinds "'a', 'b', 'c'"."""
+    *others, last = re.split(", | or ", _one_line(expected).replace("'", ""))
+    names = say("{a} or {b}", a=", ".join(others), b=last) if others else last
+    return say("it can be {names}", names=names)
 
 
 def _plain(name: str) -> str:

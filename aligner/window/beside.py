@@ -13,6 +13,7 @@ from PySide6.QtCore import QSettings
 
 from aligner.assessment import Stage
 from aligner.errors import AlignerError
+from aligner.language import say
 from aligner.window.files.filing import Filing
 from aligner.window.preferences import Preferences
 from aligner.window.stage_page import Setting
@@ -128,6 +129,7 @@ class PagesBeside:
         try:
             last, _ = load_job(path)
         except AlignerError as error:
-            self._question.say(f"{path.name} was not opened. {sentence(error)}")
+            refused = say("{file} was not opened.", file=path.name)
+            self._question.say(f"{refused} {sentence(error)}")
             return
         self._filing.start(begun_from(last, setting.now()))

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QHBoxLayout, QListWidget, QTextBrowser, QWidget
 
 from aligner.data_files import resource
 from aligner.drawing.theme import ROOM, Theme
+from aligner.language import say
 
 #: The pages in the order of the list; one that is not there is left out.
 ORDER = (
@@ -42,7 +43,7 @@ class Pages(QTextBrowser):
     def __init__(self) -> None:
         super().__init__()
         self.setOpenLinks(False)
-        self.setAccessibleName("page of the manual")
+        self.setAccessibleName(say("page of the manual"))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape:
@@ -64,7 +65,7 @@ class ManualPage(QWidget):
         super().__init__()
         self._theme = theme
         self.list = QListWidget()
-        self.list.setAccessibleName("pages of the manual")
+        self.list.setAccessibleName(say("pages of the manual"))
         self.list.setFixedWidth(theme.px(170))
         self.list.setWordWrap(True)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -84,7 +85,11 @@ class ManualPage(QWidget):
 
     def sentence(self) -> tuple[str, ...]:
         """What is open, and how to leave it."""
-        return "The manual.", "Escape goes back to the job. The maker's manual comes first.", ""
+        return (
+            say("The manual."),
+            say("Escape goes back to the job. The maker's manual comes first."),
+            "",
+        )
 
     def refresh(self) -> None:
         """Nothing here depends on the job."""

@@ -152,7 +152,7 @@ class OpenJob(QObject):
     def recover(self, job: Job, before: Job, file: DocumentFile | None) -> None:
         """Open a job found in a recovery copy, as one undoable step from what its file holds."""
         self.start(before, file)
-        self.edit("recovered edits", lambda _: job)
+        self.edit(say("recovered edits"), lambda _: job)
 
     def save(self, path: Path | None = None, *, over_changes: bool = False) -> None:
         """Write the job to its file, or to another that becomes its file.

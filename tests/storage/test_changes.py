@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime
-from typing import Any
+from typing import Any, get_args
 
 import pytest
 from hypothesis import HealthCheck, given, settings
+from pydantic import BaseModel
 
 from aligner.job import Job
 from aligner.job.align import BarReadings, PlateReadings, ProtrusionReadings, SquaringPair
@@ -15,6 +16,7 @@ from aligner.job.log import LogEntry
 from aligner.sheet import Fastener, Sheet
 from aligner.sheet.quantities import Length, SignedLength
 from aligner.storage.changes import changes
+from aligner.storage.field_words import field_word, field_words
 from tests.storage.strategies import jobs
 
 
@@ -112,3 +114,20 @@ def test_there_are_changes_exactly_where_two_jobs_are_written_differently(
     assert (changes(one, other) == ()) is is_same
     assert changes(one, one) == ()
     assert all("\n" not in sentence for sentence in changes(one, other))
+
+
+def _models(kind: Any, found: set[type[BaseModel]]) -> set[type[BaseModel]]:
+    """Every model that a document of this kind is made of."""
+    if isinstance(kind, type) and issubclass(kind, BaseModel) and kind not in found:
+        found.add(kind)
+        for field in kind.model_fields.values():
+            _models(field.annotation, found)
+    for part in get_args(kind):
+        _models(part, found)
+    return found
+
+
+def test_every_field_has_a_word_that_can_be_said_in_another_language() -> None:
+    fields = {name for model in _models(Job, set()) for name in model.model_fields}
+    assert fields <= set(field_words())
+    assert all(field_word(name) == name.replace("_", " ") for name in fields)

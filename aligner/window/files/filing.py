@@ -16,6 +16,7 @@ from PySide6.QtWidgets import QWidget
 
 from aligner.errors import AlignerError
 from aligner.job import Job
+from aligner.language import say
 from aligner.window.files.document_watch import DocumentWatch, is_same_file
 from aligner.window.files.job_dialogs import ask_name_to_open, ask_name_to_save
 from aligner.window.files.recent import RecentFiles
@@ -88,7 +89,8 @@ class Filing(QObject):
             self._open_newer(path, newer)
             return
         except AlignerError as error:
-            self._question.say(f"{path.name} was not opened. {sentence(error)}")
+            refused = say("{file} was not opened.", file=path.name)
+            self._question.say(f"{refused} {sentence(error)}")
             return
         holder = self._watch.take(path)
         self._begin(holder)
@@ -122,7 +124,7 @@ class Filing(QObject):
     def save_as(self) -> bool:
         """Save to a file that the person names."""
         self.keep_what_is_typed()
-        path = ask_name_to_save(self._open_job.job, self._open_job.path, "Save the job as")
+        path = ask_name_to_save(self._open_job.job, self._open_job.path, say("Save the job as"))
         return path is not None and self.save_to(path)
 
     def save_to(self, path: Path, *, over_changes: bool = False) -> bool:
@@ -153,7 +155,7 @@ class Filing(QObject):
     def save_copy(self) -> None:
         """Save a copy under another name; the window stays with the file it has."""
         self.keep_what_is_typed()
-        path = ask_name_to_save(self._open_job.job, self._open_job.path, "Save a copy as")
+        path = ask_name_to_save(self._open_job.job, self._open_job.path, say("Save a copy as"))
         if path is None:
             return
         own = self._open_job.path
@@ -165,9 +167,9 @@ class Filing(QObject):
         try:
             self._open_job.save_copy(path)
         except AlignerError as error:
-            self._question.say(f"The copy was not saved. {sentence(error)}")
+            self._question.say(f"{say('The copy was not saved.')} {sentence(error)}")
             return
-        self._question.say(f"A copy was saved as {path}.")
+        self._question.say(say("A copy was saved as {file}.", file=path))
         self._carry_photographs(own, path)
 
     def unless_unsaved(self, act: Act) -> None:
@@ -182,8 +184,12 @@ class Filing(QObject):
                 act()
 
         self._question.ask(
-            "There are edits that are not saved.",
-            [("Save first", save_first), ("Discard them", act), ("Stay", _nothing)],
+            say("There are edits that are not saved."),
+            [
+                (say("Save first"), save_first),
+                (say("Discard them"), act),
+                (say("Stay"), _nothing),
+            ],
         )
 
     def keep_what_is_typed(self) -> None:
@@ -214,17 +220,21 @@ class Filing(QObject):
         try:
             found, file, detail = opened_to_read(path, newer)
         except AlignerError as error:
-            self._question.say(
-                f"{path.name} was not opened. It was made by a newer version of the program "
-                f"({newer.version}), and this one cannot make it out. {sentence(error)}"
+            refused = say(
+                "{file} was not opened. It was made by a newer version of the program "
+                "({version}), and this one cannot make it out.",
+                file=path.name,
+                version=newer.version,
             )
+            self._question.say(f"{refused} {sentence(error)}")
             return
         self._watch.release()
         self._begin(None)
         words = only_read_words(path, newer)
         self._open_job.start(found, file, only_read=words)
         self.opened.emit()
-        self._question.say(f"{words}. {detail}Update the program to work on it.")
+        update = say("Update the program to work on it.")
+        self._question.say(" ".join(each for each in (f"{words}.", detail, update) if each))
 
     def _begin(self, holder: Holder | None) -> None:
         self._question.leave()
@@ -249,7 +259,8 @@ class Filing(QObject):
             return
         self._saved()
         path = self._open_job.path
-        self._question.say(f"Both are kept. This one is now in {path.name if path else ''}.")
+        name = path.name if path else ""
+        self._question.say(say("Both are kept. This one is now in {file}.", file=name))
 
     def _carry_photographs(self, before: Path | None, path: Path) -> None:
         """Have the photographs stand beside the job where it is now."""
@@ -261,17 +272,21 @@ class Filing(QObject):
         missing = carry_photographs(names, before, path)
         if missing:
             self._question.say(
-                f"The job was saved as {path.name}, but without these photographs, which could "
-                f"not be copied: {', '.join(missing)}."
+                say(
+                    "The job was saved as {file}, but without these photographs, which could "
+                    "not be copied: {photographs}.",
+                    file=path.name,
+                    photographs=", ".join(missing),
+                )
             )
 
     def _say_not_saved(self, error: AlignerError, again: Act) -> None:
         self._question.ask(
-            f"The job was not saved; the edits are still here. {sentence(error)}",
+            f"{say('The job was not saved; the edits are still here.')} {sentence(error)}",
             [
-                ("Try again", again),
-                ("Save under another name", self.save_as),
-                ("Stay", _nothing),
+                (say("Try again"), again),
+                (say("Save under another name"), self.save_as),
+                (say("Stay"), _nothing),
             ],
         )
 

@@ -8,8 +8,7 @@ from pathlib import Path
 from PySide6.QtWidgets import QFileDialog
 
 from aligner.job import Job
-
-_FILTER = "Jobs (*.job.json *.json)"
+from aligner.language import say
 
 
 def ask_name_to_open(path: Path | None) -> Path | None:
@@ -17,7 +16,7 @@ def ask_name_to_open(path: Path | None) -> Path | None:
     from aligner.storage.places import documents_folder
 
     folder = path.parent if path else documents_folder()
-    name, _ = QFileDialog.getOpenFileName(None, "Open a job", str(folder), _FILTER)
+    name, _ = QFileDialog.getOpenFileName(None, say("Open a job"), str(folder), _job_files())
     return Path(name) if name else None
 
 
@@ -40,7 +39,7 @@ def ask_name_to_save(job: Job, path: Path | None, title: str, ending: str = "") 
     with contextlib.suppress(OSError):
         proposed.parent.mkdir(parents=True, exist_ok=True)
     suffix = Path(wanted).suffix
-    kind = f"{suffix[1:].upper()} documents (*{suffix})" if ending else _FILTER
+    kind = _files_of(suffix) if ending else _job_files()
     name, _ = QFileDialog.getSaveFileName(None, title, str(proposed), kind)
     if is_new and not name:
         with contextlib.suppress(OSError):
@@ -52,3 +51,11 @@ def ask_name_to_save(job: Job, path: Path | None, title: str, ending: str = "") 
     if chosen.name.lower().endswith(known):
         return chosen
     return free_path(chosen.with_name(chosen.name + (known[0] if ending else wanted)))
+
+
+def _job_files() -> str:
+    return f"{say('Jobs', meaning='kind of file')} (*.job.json *.json)"
+
+
+def _files_of(suffix: str) -> str:
+    return f"{say('{kind} documents', kind=suffix[1:].upper())} (*{suffix})"

@@ -10,6 +10,7 @@ from pathlib import Path
 
 from aligner.errors import AlignerError
 from aligner.job import Job
+from aligner.language import say, say_count
 from aligner.storage.document_file import DocumentFile, load_job
 from aligner.storage.documents import NewerDocument, job_to_read
 
@@ -23,17 +24,22 @@ def opened_to_read(path: Path, newer: NewerDocument) -> tuple[Job, DocumentFile,
         AlignerError: it is too different to be read at all.
     """
     found = job_to_read(newer)
-    left_out = len(found.left_out)
-    fields = f"{left_out} field{'' if left_out == 1 else 's'} that it does not know"
-    detail = f"This version leaves out {fields}. " if left_out else ""
+    detail = ""
+    if found.left_out:
+        detail = say_count(
+            "This version leaves out {count} field that it does not know.",
+            "This version leaves out {count} fields that it does not know.",
+            len(found.left_out),
+        )
     return found.document, DocumentFile(path, -1, -1, ""), detail
 
 
 def only_read_words(path: Path, newer: NewerDocument) -> str:
     """Why the file is not written."""
-    return (
-        f"{path.name} was made by a newer version of the program ({newer.version}) and is open "
-        "to read only"
+    return say(
+        "{file} was made by a newer version of the program ({version}) and is open to read only",
+        file=path.name,
+        version=newer.version,
     )
 
 

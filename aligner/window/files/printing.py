@@ -8,12 +8,13 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from PySide6.QtCore import QObject, QSettings, Qt
 from PySide6.QtWidgets import QDialog, QWidget
 
 from aligner.errors import AlignerError
+from aligner.language import listed, marked, say
 from aligner.units.preferred import Preferred
 from aligner.window.files.filing import Filing
 from aligner.window.files.job_dialogs import ask_name_to_save
@@ -24,6 +25,31 @@ from aligner.window.widgets.refusal_words import sentence
 if TYPE_CHECKING:
     from PySide6.QtGui import QPageSize
     from PySide6.QtPrintSupport import QPrinter
+
+
+class _Words(NamedTuple):
+    """What is said of one kind of file: asking for its name, once it is saved, if it is not."""
+
+    title: str
+    saved: str
+    refused: str
+
+
+_CARD = _Words(
+    marked("The job card as a file"),
+    marked("The job card was saved as {files} in {folder}."),
+    marked("The job card was not saved."),
+)
+_BENCH_LIST = _Words(
+    marked("The bench list as a file"),
+    marked("The bench list was saved as {files} in {folder}."),
+    marked("The bench list was not saved."),
+)
+_TABLES = _Words(
+    marked("The tables as files"),
+    marked("The tables were saved as {files} in {folder}."),
+    marked("The tables were not saved."),
+)
 
 
 class Printing(QObject):
@@ -73,7 +99,7 @@ class Printing(QObject):
         from PySide6.QtPrintSupport import QPrintPreviewDialog
 
         dialog = QPrintPreviewDialog(printer, self._window)
-        dialog.setWindowTitle("The job card, as it will be printed")
+        dialog.setWindowTitle(say("The job card, as it will be printed"))
         dialog.resize(self._window.size())
         dialog.paintRequested.connect(self.paint_card)
         _show(dialog)
@@ -85,7 +111,7 @@ class Printing(QObject):
         try:
             paint_card(self._open_job.job, printer, self.show, self._open_job.path)
         except OSError as error:
-            self._question.say(f"The job card was not printed: {error}.")
+            self._question.say(say("The job card was not printed: {why}.", why=error))
 
     def print_parts(self) -> None:
         """Ask for a printer, and print the list of parts to replace and to watch on it."""
@@ -115,8 +141,8 @@ class Printing(QObject):
         from aligner.report.card import write_card
 
         self._save_as(
-            "The job card",
-            " card.pdf",
+            _CARD,
+            say("card", meaning="end of a file's name"),
             lambda path: write_card(
                 self._open_job.job, path, self.show, self.page_size(), self._open_job.path
             ),
@@ -127,46 +153,46 @@ class Printing(QObject):
         try:
             from aligner.report.bench_list import bench_list
         except ImportError:
-            self._question.say("The bench list is not part of this installation.")
+            self._question.say(say("The bench list is not part of this installation."))
             return
 
         def write(path: Path) -> None:
             bench_list(self._open_job.job, path, self.page_size(), self.show)
 
-        self._save_as("The bench list", " bench list.pdf", write)
+        self._save_as(_BENCH_LIST, say("bench list", meaning="end of a file's name"), write)
 
     def save_tables(self) -> None:
         """Save readings and torques as tables that other programs read."""
         from aligner.report.tables import write_tables
 
-        path = self._named("The tables as files", ".csv")
+        path = self._named(_TABLES, ".csv")
         if path is not None:
-            self._write("The tables", lambda: write_tables(self._open_job.job, path))
+            self._write(_TABLES, lambda: write_tables(self._open_job.job, path))
 
-    def _save_as(self, what: str, ending: str, write: Callable[[Path], object]) -> None:
-        path = self._named(f"{what} as a file", ending)
+    def _save_as(self, words: _Words, name: str, write: Callable[[Path], object]) -> None:
+        path = self._named(words, f" {name}.pdf")
         if path is not None:
 
             def written() -> tuple[Path, ...]:
                 write(path)
                 return (path,)
 
-            self._write(what, written)
+            self._write(words, written)
 
-    def _named(self, title: str, ending: str) -> Path | None:
+    def _named(self, words: _Words, ending: str) -> Path | None:
         self._filing.keep_what_is_typed()
+        title = say(words.title)
         return ask_name_to_save(self._open_job.job, self._open_job.path, title, ending)
 
-    def _write(self, what: str, write: Callable[[], tuple[Path, ...]]) -> None:
+    def _write(self, words: _Words, write: Callable[[], tuple[Path, ...]]) -> None:
         """Write, and say where it is now or why it is not."""
-        verb = "were" if what.endswith("s") else "was"
         try:
             paths = write()
         except AlignerError as error:
-            self._question.say(f"{what} {verb} not saved. {sentence(error)}")
+            self._question.say(f"{say(words.refused)} {sentence(error)}")
             return
-        names = " and ".join(path.name for path in paths)
-        self._question.say(f"{what} {verb} saved as {names} in {paths[0].parent}.")
+        files = listed(path.name for path in paths)
+        self._question.say(say(words.saved, files=files, folder=paths[0].parent))
 
     def _printer(self) -> QPrinter | None:
         self._filing.keep_what_is_typed()
@@ -174,7 +200,7 @@ class Printing(QObject):
             from PySide6.QtPrintSupport import QPrinter
         except ImportError:
             self._question.say(
-                "Printing is not part of this installation; save the job card as PDF instead."
+                say("Printing is not part of this installation; save the job card as PDF instead.")
             )
             return None
         from aligner.report.card import prepare

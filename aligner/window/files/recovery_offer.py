@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 
 from aligner.errors import AlignerError
 from aligner.job import Job
+from aligner.language import say
 from aligner.window.files.autosave import Autosave
 from aligner.window.files.filing import Filing
 from aligner.window.widgets.question_bar import Answer, QuestionBar
@@ -19,7 +20,7 @@ from aligner.window.widgets.question_bar import Answer, QuestionBar
 if TYPE_CHECKING:
     from pathlib import Path
 
-    from aligner.storage.recovery import Found, RecoveryCopy
+    from aligner.storage.recovery import Found, Original, RecoveryCopy
 
 _MOST_SHOWN = 4
 
@@ -56,8 +57,11 @@ class RecoveryOffer:
             return
         answers: list[Answer] = []
         if found.job is not None:
-            answers.append(("Open the copy", partial(self._open, copy, found)))
-        answers += [("Later", self._next), ("Drop the copy", partial(self._drop, copy, found))]
+            answers.append((say("Open the copy"), partial(self._open, copy, found)))
+        answers += [
+            (say("Later"), self._next),
+            (say("Drop the copy"), partial(self._drop, copy, found)),
+        ]
         self._question.ask(offer_words(copy, found), answers)
 
     def _drop(self, copy: RecoveryCopy, found: Found) -> None:
@@ -69,8 +73,8 @@ class RecoveryOffer:
             self._next()
 
         self._question.ask(
-            "Drop the copy for good? What it holds beyond the file is then lost.",
-            [("Keep it", partial(self._ask, copy)), ("Drop it for good", drop)],
+            say("Drop the copy for good? What it holds beyond the file is then lost."),
+            [(say("Keep it"), partial(self._ask, copy)), (say("Drop it for good"), drop)],
         )
 
     def _open(self, copy: RecoveryCopy, found: Found) -> None:
@@ -85,7 +89,7 @@ class RecoveryOffer:
         self._autosave.drop()  # of the job that goes
         adopted = adopt_recovery_copy(copy, self._autosave.name)
         if adopted is None:
-            self._question.say("Another window has taken that copy meanwhile.")
+            self._question.say(say("Another window has taken that copy meanwhile."))
             return
         before, file = Job(), copy.file
         if copy.original is not None and found.original is Original.AS_IT_WAS:
@@ -101,15 +105,38 @@ def offer_words(copy: RecoveryCopy, found: Found) -> str:
     """What was found, how its file stands, and what differs."""
     at = f"{copy.written.astimezone():%Y-%m-%d %H.%M}"
     if copy.original is not None:
-        what = f"Edits of {copy.original.name} that were not saved were found, of {at}."
-        what += f" The file is {found.original.value}."
+        what = say(
+            "Edits of {file} that were not saved were found, of {at}.",
+            file=copy.original.name,
+            at=at,
+        )
+        what += f" {_file_now(found.original)}"
     elif copy.is_whole:
-        what = f"A job that was never saved was found, of {at}."
+        what = say("A job that was never saved was found, of {at}.", at=at)
     else:
-        what = f"A damaged copy of unsaved edits was found, of {at}: {copy.path}."
+        what = say(
+            "A damaged copy of unsaved edits was found, of {at}: {file}.", at=at, file=copy.path
+        )
     if found.job is None:
-        return f"{what} It cannot be read: {found.trouble}."
+        return f"{what} {say('It cannot be read: {why}.', why=found.trouble)}"
     shown = "; ".join(found.changes[:_MOST_SHOWN])
     more = len(found.changes) - _MOST_SHOWN
-    rest = f"; and {more} more" if more > 0 else ""
-    return f"{what} What differs: {shown}{rest}." if shown else what
+    if more > 0:
+        shown += f"; {say('and {count} more', count=more)}"
+    return f"{what} {say('What differs: {changes}.', changes=shown)}" if shown else what
+
+
+def _file_now(original: Original) -> str:
+    from aligner.storage.recovery import Original
+
+    match original:
+        case Original.AS_IT_WAS:
+            return say("The file is as it was.")
+        case Original.CHANGED_SINCE:
+            return say("The file is changed since by another program.")
+        case Original.GONE:
+            return say("The file is not there any more.")
+        case Original.UNREADABLE:
+            return say("The file is there, but it cannot be read.")
+        case Original.NEVER_SAVED:
+            return ""

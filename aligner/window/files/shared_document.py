@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 
+from aligner.language import say
 from aligner.window.files.document_watch import DocumentWatch
 from aligner.window.open_job import OpenJob
 from aligner.window.widgets.question_bar import Answer, QuestionBar
@@ -54,8 +55,8 @@ class SharedDocument(QObject):
         if not self._open_job.only_read:
             return True
         self._question.ask(
-            f"The job was not saved; the edits are still here. {self._open_job.only_read}.",
-            [*self._ways_on(), ("Stay", _nothing)],
+            f"{_not_saved()} {self._open_job.only_read}.",
+            [*self._ways_on(), (say("Stay"), _nothing)],
         )
         return False
 
@@ -67,27 +68,28 @@ class SharedDocument(QObject):
         if found is None or found.is_left_behind():
             return True
         self._question.say(
-            f"The job was not saved there; the edits are still here. "
-            f"{LockedByAnother(path, found)}. Choose another name."
+            f"{say('The job was not saved there; the edits are still here.')} "
+            f"{LockedByAnother(path, found)}. {say('Choose another name.')}"
         )
         return False
 
     def _ways_on(self) -> list[Answer]:
-        ways: list[Answer] = [("Save under another name", self._filing.save_as)]
+        ways: list[Answer] = [(say("Save under another name"), self._filing.save_as)]
         holder = self._holder
         if holder is not None:
-            ways.append(("Take it over", lambda: self._take_over(holder)))
+            ways.append((say("Take it over"), lambda: self._take_over(holder)))
         return ways
 
     def offer_take_over(self, holder: Holder) -> None:
         """Say who has the document, and offer to take it over."""
         answers: list[Answer] = [
-            ("Only read", _nothing),
-            ("Take it over", lambda: self._take_over(holder)),
+            (say("Only read"), _nothing),
+            (say("Take it over"), lambda: self._take_over(holder)),
         ]
         if holder.is_left_behind():
             answers.reverse()
-        self._question.ask(f"{self._open_job.only_read}. It is open here to read.", answers)
+        here = say("It is open here to read.")
+        self._question.ask(f"{self._open_job.only_read}. {here}", answers)
 
     def _take_over(self, seen: Holder) -> None:
         path = self._open_job.path
@@ -113,9 +115,9 @@ class SharedDocument(QObject):
     def _was_taken(self, holder: Holder) -> None:
         self._now_only_read(holder)
         self._question.ask(
-            f"Another program has taken the job over. {self._open_job.only_read}. What is typed "
-            "here stays here.",
-            [*self._ways_on(), ("Understood", _nothing)],
+            f"{say('Another program has taken the job over.')} {self._open_job.only_read}. "
+            f"{say('What is typed here stays here.')}",
+            [*self._ways_on(), (say("Understood"), _nothing)],
             takes_keyboard=False,
         )
 
@@ -124,10 +126,10 @@ class SharedDocument(QObject):
         if not open_job.only_read or self._has_said_only_read or not open_job.has_unsaved_edits:
             return
         self._has_said_only_read = True
+        stays = say("What is changed here stays in this window and is not written to that file.")
         self._question.ask(
-            f"{open_job.only_read}. What is changed here stays in this window and is not written "
-            "to that file.",
-            [*self._ways_on(), ("Understood", _nothing)],
+            f"{open_job.only_read}. {stays}",
+            [*self._ways_on(), (say("Understood"), _nothing)],
             takes_keyboard=False,
         )
 
@@ -136,19 +138,22 @@ class SharedDocument(QObject):
             return  # it may be the very save that met the change and asks what becomes of both
         name = file.path.name
         if self._open_job.has_unsaved_edits:
-            words = (
-                f"{name} was changed by another program. Your edits are still here; saving will "
-                "ask what becomes of both."
+            words = say(
+                "{file} was changed by another program. Your edits are still here; saving will "
+                "ask what becomes of both.",
+                file=name,
             )
             answers: list[Answer] = [
-                ("Keep both", self._filing.save_beside),
-                ("Understood", _nothing),
+                (say("Keep both"), self._filing.save_beside),
+                (say("Understood"), _nothing),
             ]
         else:
-            words = f"{name} was changed by another program since it was opened here."
+            words = say(
+                "{file} was changed by another program since it was opened here.", file=name
+            )
             answers = [
-                ("Open it as it is now", lambda: self._filing.open_path(file.path)),
-                ("Stay with this", _nothing),
+                (say("Open it as it is now"), lambda: self._filing.open_path(file.path)),
+                (say("Stay with this"), _nothing),
             ]
         self._question.ask(words, answers, takes_keyboard=False)
 
@@ -160,12 +165,15 @@ class SharedDocument(QObject):
             self._filing.save_to(file.path, over_changes=True)
 
         self._question.ask(
-            f"{file.path.name} is not there any more (is its drive plugged in?). The job is "
-            "still whole in this window.",
+            say(
+                "{file} is not there any more (is its drive plugged in?). The job is still whole "
+                "in this window.",
+                file=file.path.name,
+            ),
             [
-                ("Save it there anew", anew),
-                ("Save under another name", self._filing.save_as),
-                ("Understood", _nothing),
+                (say("Save it there anew"), anew),
+                (say("Save under another name"), self._filing.save_as),
+                (say("Understood"), _nothing),
             ],
             takes_keyboard=False,
         )
@@ -176,19 +184,19 @@ class SharedDocument(QObject):
         if path is None:
             return
         replace: Answer = (
-            "Save it there anew" if changed.is_gone else "Replace theirs with mine",
+            say("Save it there anew") if changed.is_gone else say("Replace theirs with mine"),
             lambda: self._filing.save_to(path, over_changes=True),
         )
         first: list[Answer] = [replace]
         if not changed.is_gone:
-            both: Answer = ("Keep both", self._filing.save_beside)
+            both: Answer = (say("Keep both"), self._filing.save_beside)
             first = [both, replace] if _can_be_read(path) else [both]
         self._question.ask(
-            f"The job was not saved; the edits are still here. {sentence(changed)}",
+            f"{_not_saved()} {sentence(changed)}",
             [
                 *first,
-                ("Save under another name", self._filing.save_as),
-                ("Stay", _nothing),
+                (say("Save under another name"), self._filing.save_as),
+                (say("Stay"), _nothing),
             ],
         )
 
@@ -197,11 +205,23 @@ def held_words(path: Path, holder: Holder | None) -> str:
     """Who has a document and since when; "" where nobody else has it."""
     if holder is None:
         return ""
-    who = str(holder.worker or "another program")
-    since = f" since {holder.since.astimezone():%Y-%m-%d %H.%M}" if holder.since else ""
+    file, who, since = path.name, holder.who(), holder.since_when()
     if holder.is_left_behind():
-        return f"{path.name} was left open by {who}{since}, which does not run any more"
-    return f"{path.name} is open for {who}{since}"
+        if since:
+            return say(
+                "{file} was left open by {who} since {since}, which does not run any more",
+                file=file,
+                who=who,
+                since=since,
+            )
+        return say("{file} was left open by {who}, which does not run any more", file=file, who=who)
+    if since:
+        return say("{file} is open for {who} since {since}", file=file, who=who, since=since)
+    return say("{file} is open for {who}", file=file, who=who)
+
+
+def _not_saved() -> str:
+    return say("The job was not saved; the edits are still here.")
 
 
 def _can_be_read(path: Path) -> bool:
