@@ -106,8 +106,10 @@ def _of_data(value: Any, place: str, *, is_top: bool = False) -> Iterator[Text]:
     elif isinstance(value, dict):
         for name, each in value.items():
             if isinstance(each, str):
-                # The "about" at the top of a file is for those who edit it.
-                is_read = name in _WORDS_IN_DATA and not (is_top and name == "about")
+                # The "about" at the top of a file is for those who edit it; where there is a
+                # "title", the "name" beside it is a key.
+                is_key = (is_top and name == "about") or (name == "name" and "title" in value)
+                is_read = name in _WORDS_IN_DATA and not is_key
                 if is_read and any(letter.isalpha() for letter in each):
                     yield Text(each, place=place)
             else:

@@ -12,6 +12,7 @@ from typing import Annotated, Literal, Self
 from pydantic import Field, model_validator
 
 from aligner.errors import AlignerError
+from aligner.language import say
 from aligner.sheet.model import Part
 from aligner.sheet.quantities import Angle, Distance, OneOf, Ratio, Torque
 
@@ -21,6 +22,12 @@ class Side(StrEnum):
 
     LEFT = "left"
     RIGHT = "right"
+
+    @property
+    def words(self) -> str:
+        """As a person reads it where it stands alone."""
+        left, right = say("left", meaning="side"), say("right", meaning="side")
+        return left if self is Side.LEFT else right
 
 
 class ThreadCondition(StrEnum):
@@ -70,14 +77,26 @@ class TorqueSpecification(Part):
     def _is_one_or_the_other(self) -> Self:
         has_range = self.low is not None or self.high is not None
         if self.nominal is not None and has_range:
-            raise AlignerError("", "both a nominal and a range", "give the one the manual prints")
+            raise AlignerError(
+                "", say("both a nominal and a range"), say("give the one the manual prints")
+            )
         if self.nominal is None and (self.low is None or self.high is None):
-            raise AlignerError("", "no complete torque", "give nominal, or both low and high")
+            raise AlignerError(
+                "", say("no complete torque"), say("give nominal, or both low and high")
+            )
         if self.tolerance is not None and self.nominal is None:
-            raise AlignerError("", "a tolerance on a range", "give the tolerance with a nominal")
+            raise AlignerError(
+                "", say("a tolerance on a range"), say("give the tolerance with a nominal")
+            )
         if self.low is not None and self.high is not None and self.low.value > self.high.value:
             raise AlignerError(
-                "", f"the range runs from {self.low} down to {self.high}", "put the lower one first"
+                "",
+                say(
+                    "the range runs from {low} down to {high}",
+                    low=self.low.said,
+                    high=self.high.said,
+                ),
+                say("put the lower one first"),
             )
         return self
 

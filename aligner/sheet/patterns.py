@@ -2,7 +2,8 @@
 
 The trap: a pattern must not look like knowledge of a bike. It brings the joints, the rules
 and what is said beside them; every torque and dimension stays missing until it is taken from
-the maker's manual.
+the maker's manual. Names, notes and reasons are said in the language spoken when they are
+written into a sheet; from then on they are the sheet's own.
 """
 
 from __future__ import annotations
@@ -13,6 +14,7 @@ from typing import Any
 
 from aligner.data_files import resource
 from aligner.errors import AlignerError
+from aligner.language import say
 from aligner.sheet.dimensions import ForkKind, HandlebarPlace
 from aligner.sheet.fasteners import Fastener, OrderRule, Side
 from aligner.sheet.model import Part
@@ -50,15 +52,15 @@ class PatternFastener(Part):
     note: str = ""
 
     def fasteners(self) -> tuple[Fastener, ...]:
-        """As they stand on a sheet, every torque missing."""
+        """As they stand on a sheet, every torque missing, in the language spoken."""
         sides: tuple[Side | None, ...] = self.sides or (self.side,)
         return tuple(
             Fastener(
-                name=self.name.format(side=side.value if side else ""),
+                name=say(self.name, side=side.words if side else ""),
                 kind=self.kind,
                 side=side,
                 bolts=self.bolts,
-                note=self.note,
+                note=say(self.note),
             )
             for side in sides
         )
@@ -121,7 +123,11 @@ class Question(Part):
             if each.name == name:
                 return each
         names = ", ".join(each.name for each in self.options)
-        raise UnknownChoice(self.question, f"“{name}” is no choice", f"take one of {names}")
+        raise UnknownChoice(
+            self.question,
+            say("“{name}” is no choice", name=name),
+            say("take one of {names}", names=names),
+        )
 
 
 @cache
@@ -153,7 +159,7 @@ def composed(choices: Choices, onto: Sheet | None = None) -> Sheet:
     )
     kinds = {fastener.kind for fastener in fasteners}
     rules = tuple(
-        rule
+        rule.with_changes(because=say(rule.because), source=say(rule.source))
         for option in chosen
         for rule in option.rules
         if rule.first in kinds and rule.then in kinds

@@ -9,18 +9,20 @@ from __future__ import annotations
 import re
 from typing import Any
 
+from aligner.language import marked, say
 from aligner.sheet.fasteners import AlsoPrinted, TorqueSpecification
 from aligner.sheet.quantities import Ratio, Torque
 from aligner.units import UnreadableQuantity, read_quantity
 from aligner.units.dimension import TORQUE
+from aligner.units.shown import unrounded
 
 #: What a refusal shows as being right.
-EXAMPLES = "write it as “23 N·m”, “21 to 25 N·m”, “23 N·m ± 10 %” or “23 N·m (17 lbf·ft)”"
+_EXAMPLES = marked("write it as “23 N·m”, “21 to 25 N·m”, “23 N·m ± 10 %” or “23 N·m (17 lbf·ft)”")
 
 _NUMBER = r"(?:[0-9]+[ \-][0-9]+/[0-9]+|[0-9]+/[0-9]+|[0-9]*[.,]?[0-9]+[.,]?)"
 _WORD = r"[^0-9()\[\]±]*?"
 _RANGE = re.compile(
-    rf"(?P<low>{_NUMBER})\s*(?P<low_unit>{_WORD})\s*(?:-|–|—|−|\.\.\.?|…|\bto\b)\s*"
+    rf"(?P<low>{_NUMBER})\s*(?P<low_unit>{_WORD})\s*(?:-|–|—|−|\.\.\.?|…|\bto\b|\bbis\b)\s*"
     rf"(?P<high>{_NUMBER})\s*(?P<high_unit>[^0-9()\[\]±]*)"
 )
 _PLUS_MINUS = re.compile(r"\s*(?:±|\+\s*/\s*[-−–]|\+\s*[-−–])\s*")
@@ -42,9 +44,9 @@ def printed_torque(text: str, source: str = "") -> TorqueSpecification:
     """
     text = " ".join(text.split())
     if not text:
-        raise UnreadableQuantity("", "there is no torque", EXAMPLES)
+        raise UnreadableQuantity("", say("there is no torque"), say(_EXAMPLES))
     if len(text) > _LONGEST:
-        raise UnreadableQuantity("", "far too long for a torque", EXAMPLES)
+        raise UnreadableQuantity("", say("far too long for a torque"), say(_EXAMPLES))
     first, second = _parts(text)
     fields = _main(first)
     if second:
@@ -55,8 +57,12 @@ def printed_torque(text: str, source: str = "") -> TorqueSpecification:
     if found.low_nm <= 0:
         raise UnreadableQuantity(
             "",
-            f"“{first}” reaches down to {found.low_nm:g} N·m",
-            "a torque and its lower end are above zero",
+            say(
+                "“{torque}” reaches down to {low}",
+                torque=first,
+                low=f"{unrounded(found.low_nm)} N·m",
+            ),
+            say("a torque and its lower end are above zero"),
         )
     return found
 
@@ -64,14 +70,14 @@ def printed_torque(text: str, source: str = "") -> TorqueSpecification:
 def torque_text(torque: TorqueSpecification) -> str:
     """A torque as the manual prints it: "21 to 25 N·m", "23 N·m ± 10 %".
 
-    `printed_torque` reads the same torque back from it.
+    It is in the language spoken; `printed_torque` reads the same torque back from it.
     """
-    words = _range_text(torque.low, torque.high) or str(torque.nominal)
+    words = _range_text(torque.low, torque.high) or _said(torque.nominal)
     if torque.tolerance is not None:
-        words += f" ± {torque.tolerance}"
+        words += f" ± {torque.tolerance.said}"
     also = torque.also_printed
     if also is not None:
-        second = _range_text(also.low, also.high) or (str(also.nominal) if also.nominal else "")
+        second = _range_text(also.low, also.high) or _said(also.nominal)
         words += f" ({second})" if second else ""
     return words
 
@@ -82,14 +88,18 @@ def _parts(text: str) -> tuple[str, str]:
     if found is not None:
         first, second = found["first"].strip(), found["second"].strip()
     elif any(mark in text for mark in "()[]"):
-        raise UnreadableQuantity("", f"the brackets in “{text}” do not pair", EXAMPLES)
+        raise UnreadableQuantity(
+            "", say("the brackets in “{text}” do not pair", text=text), say(_EXAMPLES)
+        )
     elif " / " in text and "+ / " not in text:
         first, _, second = text.partition(" / ")
     else:
         first, second = text, ""
     if ", " in second or " / " in second or ";" in second:
         raise UnreadableQuantity(
-            "", f"“{second}” is more than one second torque", "keep two of them, in two units"
+            "",
+            say("“{text}” is more than one second torque", text=second),
+            say("keep two of them, in two units"),
         )
     return first, second
 
@@ -97,23 +107,28 @@ def _parts(text: str) -> tuple[str, str]:
 def _main(text: str) -> dict[str, Any]:
     sides = _PLUS_MINUS.split(text)
     if len(sides) > 2:
-        raise UnreadableQuantity("", f"“{text}” has more than one ±", EXAMPLES)
+        raise UnreadableQuantity("", say("“{text}” has more than one ±", text=text), say(_EXAMPLES))
     if len(sides) == 2:
         return _with_tolerance(sides[0], sides[1])
     if _UNEVEN.search(text[1:]):
         raise UnreadableQuantity(
-            "", f"“{text}” has an uneven tolerance", "write it as a range: “22 to 25 N·m”"
+            "",
+            say("“{text}” has an uneven tolerance", text=text),
+            say("write it as a range: “22 to 25 N·m”"),
         )
     return _range_or_nominal(text)
 
 
 def _with_tolerance(nominal: str, tolerance: str) -> dict[str, Any]:
     if _range_of(nominal) is not None:
-        raise UnreadableQuantity("", f"a ± on the range “{nominal}”", EXAMPLES)
+        raise UnreadableQuantity(
+            "", say("a ± on the range “{range}”", range=nominal), say(_EXAMPLES)
+        )
     tolerance = tolerance.lstrip("-−– ")
     if not nominal or not tolerance:
-        raise UnreadableQuantity("", "nothing stands on one side of the ±", EXAMPLES)
-    if "%" in tolerance or "percent" in tolerance.replace(" ", "").casefold():
+        raise UnreadableQuantity("", say("nothing stands on one side of the ±"), say(_EXAMPLES))
+    letters = tolerance.replace(" ", "").casefold()
+    if any(sign in letters for sign in ("%", "percent", "prozent")):
         return {"nominal": _torque(nominal), "tolerance": Ratio.typed(tolerance)}
     if not _has_unit(tolerance):
         found = _torque(nominal)
@@ -130,7 +145,9 @@ def _range_or_nominal(text: str) -> dict[str, Any]:
     low = _torque(f"{found['low']} {found['low_unit']}", _unit(high))
     if low.value > high.value:
         raise UnreadableQuantity(
-            "", f"the range runs from {low} down to {high}", "put the lower one first"
+            "",
+            say("the range runs from {low} down to {high}", low=low.said, high=high.said),
+            say("put the lower one first"),
         )
     return {"low": low, "high": high}
 
@@ -143,7 +160,7 @@ def _range_of(text: str) -> re.Match[str] | None:
 def _torque(text: str, unit_if_bare: str | None = None) -> Torque:
     text = _MIXED.sub(r"\1 \2", text.strip())
     if unit_if_bare is None and not _has_unit(text) and any(map(str.isdigit, text)):
-        raise UnreadableQuantity("", f"“{text}” has no unit", EXAMPLES)
+        raise UnreadableQuantity("", say("“{text}” has no unit", text=text), say(_EXAMPLES))
     found = read_quantity(text, TORQUE, unit_if_bare=unit_if_bare)
     return Torque(found.text, found.value)
 
@@ -159,6 +176,10 @@ def _unit(torque: Torque) -> str:
 def _range_text(low: Torque | None, high: Torque | None) -> str:
     if low is None or high is None:
         return ""
-    number, _, low_unit = str(low).rpartition(" ")
+    number, _, low_unit = low.said.rpartition(" ")
     is_shared = low_unit == _unit(high)
-    return f"{number if is_shared else low} to {high}"
+    return say("{low} to {high}", low=number if is_shared else low.said, high=high.said)
+
+
+def _said(torque: Torque | None) -> str:
+    return torque.said if torque is not None else ""

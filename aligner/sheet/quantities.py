@@ -14,6 +14,7 @@ from pydantic import GetCoreSchemaHandler
 from pydantic_core import CoreSchema, core_schema
 
 from aligner import units
+from aligner.language import decimal_sign, say
 from aligner.units import Dimension, UnreadableQuantity, read_quantity
 
 
@@ -51,11 +52,16 @@ class Quantity:
         if isinstance(given, (int, float)) and not isinstance(given, bool):
             raise UnreadableQuantity(
                 "",
-                f"{given!r} is a bare number",
-                f"write it as text with its unit, such as “{cls.dimension.example}”",
+                say("{number} is a bare number", number=repr(given)),
+                say(
+                    "write it as text with its unit, such as “{example}”",
+                    example=cls.dimension.example_said,
+                ),
             )
         raise UnreadableQuantity(
-            "", "this is not a quantity", f"write it as text, such as “{cls.dimension.example}”"
+            "",
+            say("this is not a quantity"),
+            say("write it as text, such as “{example}”", example=cls.dimension.example_said),
         )
 
     @classmethod
@@ -68,12 +74,17 @@ class Quantity:
     def __str__(self) -> str:
         return self.text
 
+    @property
+    def said(self) -> str:
+        """The text for a person: with the decimal sign of the language spoken."""
+        return self.text.replace(".", decimal_sign())
+
 
 @dataclass(frozen=True, slots=True)
 class OneOf:
-    """Marks a field that takes one of several kinds of quantity, told apart by the unit."""
+    """Marks a field that takes one of two kinds of quantity, told apart by the unit."""
 
-    kinds: tuple[type[Quantity], ...]
+    kinds: tuple[type[Quantity], type[Quantity]]
 
     def _validated(self, given: object) -> Quantity:
         refusals: list[UnreadableQuantity] = []
@@ -82,9 +93,11 @@ class OneOf:
                 return kind._validated(given)
             except UnreadableQuantity as refusal:
                 refusals.append(refusal)
-        examples = " or ".join(f"“{kind.dimension.example}”" for kind in self.kinds)
+        one, other = (kind.dimension.example_said for kind in self.kinds)
         raise UnreadableQuantity(
-            "", refusals[0].understood, f"write it as text, such as {examples}"
+            "",
+            refusals[0].understood,
+            say("write it as text, such as “{one}” or “{other}”", one=one, other=other),
         )
 
     def __get_pydantic_core_schema__(self, _: Any, __: GetCoreSchemaHandler) -> CoreSchema:

@@ -7,6 +7,7 @@ from typing import Literal, Self
 from pydantic import Field, model_validator
 
 from aligner.errors import AlignerError
+from aligner.language import say
 from aligner.sheet.dimensions import Fork, ProtrusionLimits, Steering, TurnLimits
 from aligner.sheet.fasteners import Fastener, OrderRule
 from aligner.sheet.inspection import InspectionLimit
@@ -53,7 +54,9 @@ class Sheet(Part):
         for fastener in self.fasteners:
             if fastener.name in seen:
                 raise AlignerError(
-                    "fasteners", f"“{fastener.name}” stands there twice", "give each its own name"
+                    "fasteners",
+                    say("“{name}” stands there twice", name=fastener.name),
+                    say("give each its own name"),
                 )
             seen.add(fastener.name)
         return self

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from aligner.language import say
 from aligner.sheet.fasteners import Fastener, OrderRule, TorqueSpecification
 from aligner.sheet.legs import Legs
 from aligner.sheet.patterns import Choices, composed, kinds_of_patterns, rules_of_patterns
@@ -31,8 +32,14 @@ class Variant:
     @property
     def words(self) -> str:
         """What was dropped and what came, in one sentence or two."""
-        dropped = f"Dropped: {', '.join(self.dropped)}." if self.dropped else "Nothing was dropped."
-        return f"{dropped} New: {', '.join(self.added)}." if self.added else dropped
+        sentences = [
+            say("Dropped: {things}.", things=", ".join(self.dropped))
+            if self.dropped
+            else say("Nothing was dropped.")
+        ]
+        if self.added:
+            sentences.append(say("New: {things}.", things=", ".join(self.added)))
+        return " ".join(sentences)
 
 
 def variant_of(sheet: Sheet, name: str, choices: Choices) -> Variant:
@@ -79,9 +86,9 @@ def _without_old_fork(sheet: Sheet) -> tuple[Sheet, list[str]]:
     dropped = []
     legs = Legs(bearing=sheet.legs.bearing)
     if legs != sheet.legs:
-        dropped.append("oil, springs and travel")
+        dropped.append(say("oil, springs and travel", meaning="dropped from a sheet"))
     if sheet.inspection:
-        dropped.append("wear limits")
+        dropped.append(say("wear limits", meaning="dropped from a sheet"))
     sources = {
         path: text
         for path, text in sheet.sources.items()
@@ -105,7 +112,7 @@ def _from(fastener: Fastener, bike: str) -> Fastener:
 
 
 def _source_from(torque: TorqueSpecification, bike: str) -> TorqueSpecification:
-    origin = f"from the sheet of {bike}" if bike else "from another sheet"
+    origin = say("from the sheet of {bike}", bike=bike) if bike else say("from another sheet")
     if origin in torque.source:
         return torque
     source = f"{torque.source} ({origin})" if torque.source else origin
@@ -138,7 +145,15 @@ def _rules(
         if (rule.kind, rule.first, rule.then) in of_patterns:
             continue
         if {rule.first, rule.then} & gone:
-            dropped.append(f"the rule of {rule.first} and {rule.then}".replace("_", " "))
+            first, then = (_in_words(sheet, name) for name in (rule.first, rule.then))
+            dropped.append(say("the rule of {first} and {then}", first=first, then=then))
         else:
             rules.append(rule)
     return tuple(rules), dropped
+
+
+def _in_words(sheet: Sheet, name: str) -> str:
+    """What a rule names: a fastener as the sheet calls it, a kind or an activity as it is said."""
+    if any(each.name == name for each in sheet.fasteners):
+        return name.replace("_", " ")
+    return say(name.replace("_", " "))

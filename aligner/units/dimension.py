@@ -17,6 +17,8 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Any
 
+from aligner.language import decimal_sign, marked
+
 
 @dataclass(frozen=True)
 class Unit:
@@ -42,6 +44,7 @@ class Dimension:
 
     Attributes:
         name: what a person calls it, with its article ("a length").
+        none_such: what is said to one that is too large.
         example: one written as it should be, for a refusal to show ("4.2 mm").
         units: every unit it may be typed in; values inside the program are in the first.
         largest: the largest magnitude that can be meant, in the program's own unit.
@@ -49,6 +52,7 @@ class Dimension:
     """
 
     name: str
+    none_such: str
     example: str
     units: tuple[Unit, ...]
     largest: float
@@ -58,6 +62,11 @@ class Dimension:
     def own_unit(self) -> str:
         """The symbol of the unit that values inside the program are in."""
         return self.units[0].symbol
+
+    @property
+    def example_said(self) -> str:
+        """The example with the decimal sign of the language spoken."""
+        return self.example.replace(".", decimal_sign())
 
     def unit(self, symbol: str) -> Unit:
         """The unit with this symbol; `KeyError` if the dimension has none such."""
@@ -74,7 +83,8 @@ def folded(text: str) -> str:
 
 
 LENGTH = Dimension(
-    "a length",
+    marked("a length"),
+    marked("no such length is found on a motorcycle"),
     "4.2 mm",
     (
         Unit("mm", "millimeter", ("mm", "millimetre", "millimetres", "millimeter", "millimeters")),
@@ -86,7 +96,7 @@ LENGTH = Dimension(
         ),
         Unit("m", "meter", ("m", "metre", "metres", "meter", "meters"), by_definition=1000.0),
         Unit("µm", "micrometer", ("µm", "μm", "um", "micron", "microns"), by_definition=0.001),
-        Unit("in", "inch", ("in", "inch", "inches", '"'), by_definition=25.4),
+        Unit("in", "inch", ("in", "inch", "inches", "zoll", '"'), by_definition=25.4),
         Unit("ft", "foot", ("ft", "foot", "feet", "'"), by_definition=304.8),
         Unit("thou", "thou", ("thou", "mil", "mils"), by_definition=0.0254),
     ),
@@ -95,7 +105,8 @@ LENGTH = Dimension(
 )
 
 TORQUE = Dimension(
-    "a torque",
+    marked("a torque"),
+    marked("no such torque is found on a motorcycle"),
     "23 N·m",
     (
         Unit("N·m", "newton * meter", ("nm", "mn", "newtonmetre", "newtonmetres", "newtonmeter")),
@@ -128,39 +139,47 @@ TORQUE = Dimension(
     ),
     largest=2_000.0,
     puzzling={
-        "lb": "is it lbf·ft or lbf·in?",
-        "lbs": "is it lbf·ft or lbf·in?",
-        "lbf": "is it lbf·ft or lbf·in?",
-        "pounds": "is it lbf·ft or lbf·in?",
-        "kg": "is it kgf·m or kgf·cm?",
-        "kgf": "is it kgf·m or kgf·cm?",
-        "n": "is it N·m or N·cm?",
-        "mnm": "is it N·m, or thousandths of one?",
+        "lb": marked("is it lbf·ft or lbf·in?"),
+        "lbs": marked("is it lbf·ft or lbf·in?"),
+        "lbf": marked("is it lbf·ft or lbf·in?"),
+        "pounds": marked("is it lbf·ft or lbf·in?"),
+        "kg": marked("is it kgf·m or kgf·cm?"),
+        "kgf": marked("is it kgf·m or kgf·cm?"),
+        "n": marked("is it N·m or N·cm?"),
+        "mnm": marked("is it N·m, or thousandths of one?"),
     },
 )
 
 ANGLE = Dimension(
-    "an angle",
+    marked("an angle"),
+    marked("no such angle is found on a motorcycle"),
     "26.5 deg",
     (
-        Unit("deg", "degree", ("deg", "degs", "degree", "degrees", "°", "º")),
-        Unit("turn", "turn", ("turn", "turns", "rev", "revs"), by_definition=360.0),
+        Unit("deg", "degree", ("deg", "degs", "degree", "degrees", "grad", "°", "º")),
+        Unit(
+            "turn",
+            "turn",
+            ("turn", "turns", "rev", "revs", "umdrehung", "umdrehungen"),
+            by_definition=360.0,
+        ),
         Unit("rad", "radian", ("rad", "radian", "radians"), by_definition=57.29577951308232),
     ),
     largest=3_600.0,
-    puzzling={"'": "minutes of arc are not read: write degrees with a decimal"},
+    puzzling={"'": marked("minutes of arc are not read: write degrees with a decimal")},
 )
 
 RATIO = Dimension(
-    "a percentage",
+    marked("a percentage"),
+    marked("no such percentage is found on a motorcycle"),
     "10 %",
-    (Unit("%", "percent", ("%", "percent", "pct")),),
+    (Unit("%", "percent", ("%", "percent", "pct", "prozent")),),
     largest=1_000.0,
     puzzling={},
 )
 
 VOLUME = Dimension(
-    "a volume",
+    marked("a volume"),
+    marked("no such volume is found on a motorcycle"),
     "260 ml",
     (
         Unit("ml", "milliliter", ("ml", "cc", "cm3", "cm³", "ccm", "millilitre", "millilitres")),
@@ -177,25 +196,27 @@ VOLUME = Dimension(
     ),
     largest=100_000.0,
     puzzling={
-        "floz": "is it US fl oz or imp fl oz?",
-        "oz": "is it US fl oz or imp fl oz?",
-        "fluidounces": "is it US fl oz or imp fl oz?",
+        "floz": marked("is it US fl oz or imp fl oz?"),
+        "oz": marked("is it US fl oz or imp fl oz?"),
+        "fluidounces": marked("is it US fl oz or imp fl oz?"),
     },
 )
 
 DISTANCE = Dimension(
-    "a distance on the road",
+    marked("a distance on the road"),
+    marked("no such distance on the road is found on a motorcycle"),
     "100 km",
     (
         Unit("km", "kilometer", ("km", "kilometre", "kilometres", "kilometer", "kilometers")),
-        Unit("mi", "mile", ("mi", "mile", "miles"), by_definition=1.609344),
+        Unit("mi", "mile", ("mi", "mile", "miles", "meile", "meilen"), by_definition=1.609344),
     ),
     largest=1_000_000.0,
-    puzzling={"m": "is it km or mi?"},
+    puzzling={"m": marked("is it km or mi?")},
 )
 
 FORCE = Dimension(
-    "a force",
+    marked("a force"),
+    marked("no such force is found on a motorcycle"),
     "12 N",
     (
         Unit("N", "newton", ("n", "newton", "newtons")),
@@ -204,14 +225,15 @@ FORCE = Dimension(
     ),
     largest=100_000.0,
     puzzling={
-        "kg": "a scale that shows kg reads kgf: write kgf",
-        "lb": "a scale that shows lb reads lbf: write lbf",
-        "lbs": "a scale that shows lb reads lbf: write lbf",
+        "kg": marked("a scale that shows kg reads kgf: write kgf"),
+        "lb": marked("a scale that shows lb reads lbf: write lbf"),
+        "lbs": marked("a scale that shows lb reads lbf: write lbf"),
     },
 )
 
 STIFFNESS = Dimension(
-    "a spring rate",
+    marked("a spring rate"),
+    marked("no such spring rate is found on a motorcycle"),
     "7.5 N/mm",
     (
         Unit("N/mm", "newton / millimeter", ("n/mm",)),
@@ -233,7 +255,8 @@ STIFFNESS = Dimension(
 )
 
 PRESSURE = Dimension(
-    "a pressure",
+    marked("a pressure"),
+    marked("no such pressure is found on a motorcycle"),
     "70 kPa",
     (
         Unit("kPa", "kilopascal", ("kpa",)),
@@ -251,12 +274,15 @@ PRESSURE = Dimension(
 )
 
 VISCOSITY = Dimension(
-    "a viscosity",
+    marked("a viscosity"),
+    marked("no such viscosity is found on a motorcycle"),
     "37 cSt",
     (Unit("cSt", "centistokes", ("cst", "centistokes", "mm2/s", "mm²/s")),),
     largest=10_000.0,
     puzzling={
-        "w": "an oil's W grade is a name, not a viscosity: take the cSt from the oil's data sheet",
+        "w": marked(
+            "an oil's W grade is a name, not a viscosity: take the cSt from the oil's data sheet"
+        ),
     },
 )
 

@@ -63,6 +63,11 @@ def rounded(number: float, decimals: int) -> str:
     return text.replace("-", "−").replace(".", decimal_sign())
 
 
+def unrounded(number: float) -> str:
+    """A number with the decimals it has, up to six digits: "45", "22.5"."""
+    return f"{number:g}".replace(".", decimal_sign())
+
+
 #: The dimensions for which a person has a choice of unit, with the symbols on offer.
 CHOICES: dict[Dimension, tuple[str, ...]] = {
     LENGTH: ("mm", "in"),

@@ -12,8 +12,9 @@ import re
 from dataclasses import dataclass
 
 from aligner.errors import AlignerError
-from aligner.language import decimal_sign
+from aligner.language import decimal_sign, say
 from aligner.units.dimension import EVERY_DIMENSION, Dimension, Unit, factor, folded
+from aligner.units.shown import unrounded
 
 
 class UnreadableQuantity(AlignerError):
@@ -39,6 +40,11 @@ class TypedQuantity:
         """Number and unit as they are kept in a document: "31 lbf·ft"."""
         return f"{self.number} {self.unit}"
 
+    @property
+    def said(self) -> str:
+        """The same with the decimal sign of the language spoken."""
+        return self.text.replace(".", decimal_sign())
+
 
 _SIGN = r"(?P<sign>[+\-−]?)\s*"
 _FRACTION = r"(?:(?P<whole>[0-9]+)[\s\-])?\s*(?P<over>[0-9]+)\s*/\s*(?P<under>[0-9]+)"
@@ -62,38 +68,52 @@ def read_quantity(
     Raises:
         UnreadableQuantity: in words: what was understood and what would be right.
     """
-    example = f"“{dimension.example}”"
+    example = dimension.example_said
     if len(text) > _LONGEST:
-        raise UnreadableQuantity("", "far too long for a quantity", f"write it as {example}")
+        raise UnreadableQuantity("", say("far too long for a quantity"), _write_as(example))
     found = _NUMBER.fullmatch(text)
     if found is None:
         raise UnreadableQuantity(
-            "", f"“{text.strip()}” does not begin with a number", f"write it as {example}"
+            "",
+            say("“{text}” does not begin with a number", text=text.strip()),
+            _write_as(example),
         )
     number, magnitude = _number(found, text)
     unit = _unit(found["unit"], dimension, unit_if_bare, number, example)
     value = magnitude * factor(dimension, unit.symbol)
+    found_quantity = TypedQuantity(number, unit.symbol, value)
     if value < 0 and not signed:
         raise UnreadableQuantity(
-            "", f"{number} {unit.symbol} is negative", f"{dimension.name} here is zero or more"
+            "",
+            say("{quantity} is negative", quantity=found_quantity.said),
+            say("{kind} here is zero or more", kind=say(dimension.name)),
         )
     if abs(value) > dimension.largest:
         raise UnreadableQuantity(
             "",
-            f"{number} {unit.symbol} is more than {dimension.largest:g} {dimension.own_unit}",
-            f"no such {dimension.name.split(' ', 1)[1]} is found on a motorcycle",
+            say(
+                "{quantity} is more than {largest}",
+                quantity=found_quantity.said,
+                largest=f"{unrounded(dimension.largest)} {dimension.own_unit}",
+            ),
+            say(dimension.none_such),
         )
-    found_quantity = TypedQuantity(number, unit.symbol, value)
     if len(found_quantity.text) > _LONGEST:  # or a document could not be read back
-        raise UnreadableQuantity("", "far too many digits for a quantity", f"write it as {example}")
+        raise UnreadableQuantity("", say("far too many digits for a quantity"), _write_as(example))
     return found_quantity
+
+
+def _write_as(example: str) -> str:
+    return say("write it as “{example}”", example=example)
 
 
 def _number(found: re.Match[str], text: str) -> tuple[str, float]:
     sign = "-" if found["sign"] in ("-", "−") else ""
     if found["over"]:
         if int(found["under"]) == 0:
-            raise UnreadableQuantity("", f"“{text.strip()}” divides by nought", "write 11/64 in")
+            raise UnreadableQuantity(
+                "", say("“{text}” divides by nought", text=text.strip()), say("write 11/64 in")
+            )
         whole = f"{found['whole']} " if found["whole"] else ""
         magnitude = int(found["whole"] or 0) + int(found["over"]) / int(found["under"])
         number = f"{sign}{whole}{found['over']}/{found['under']}"
@@ -102,7 +122,14 @@ def _number(found: re.Match[str], text: str) -> tuple[str, float]:
     if decimal_sign() != "," and _THOUSANDS_OR_DECIMALS.fullmatch(digits):
         with_point, without = digits.replace(",", "."), digits.replace(",", "")
         raise UnreadableQuantity(
-            "", f"“{digits}” can be read as {with_point} or as {without}", "write one of the two"
+            "",
+            say(
+                "“{text}” can be read as {decimal} or as {whole}",
+                text=digits,
+                decimal=with_point,
+                whole=without,
+            ),
+            say("write one of the two"),
         )
     digits = digits.replace(",", ".")
     if digits.startswith("."):
@@ -118,20 +145,36 @@ def _unit(
     if not key:
         if unit_if_bare is None:
             raise UnreadableQuantity(
-                "", f"“{number}” is a number without a unit", f"write it as {example}"
+                "",
+                say(
+                    "“{number}” is a number without a unit",
+                    number=number.replace(".", decimal_sign()),
+                ),
+                _write_as(example),
             )
         return dimension.unit(unit_if_bare)
     for unit in dimension.units:
         if key in unit.spellings or key == folded(unit.symbol):
             return unit
     if key in dimension.puzzling:
-        raise UnreadableQuantity("", f"“{typed}” is not clear", dimension.puzzling[key])
+        raise UnreadableQuantity(
+            "", say("“{unit}” is not clear", unit=typed), say(dimension.puzzling[key])
+        )
     for other in EVERY_DIMENSION:
         if any(key in unit.spellings for unit in other.units):
             raise UnreadableQuantity(
                 "",
-                f"“{number} {typed}” is {other.name} where {dimension.name} belongs",
-                f"write it as {example}",
+                say(
+                    "“{text}” is {other} where {kind} belongs",
+                    text=f"{number.replace('.', decimal_sign())} {typed}",
+                    other=say(other.name),
+                    kind=say(dimension.name),
+                ),
+                _write_as(example),
             )
     symbols = ", ".join(unit.symbol for unit in dimension.units)
-    raise UnreadableQuantity("", f"“{typed}” is not a unit known here", f"it can be {symbols}")
+    raise UnreadableQuantity(
+        "",
+        say("“{unit}” is not a unit known here", unit=typed),
+        say("it can be {units}", units=symbols),
+    )

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import Theme
 from aligner.errors import AlignerError
+from aligner.language import say
 from aligner.window.widgets.labels import label, set_tone
 
 #: Reads a text that is not empty; raises an AlignerError in words.
@@ -180,7 +181,8 @@ class ValueBox(QWidget):
     def _say(self) -> None:
         refusal = self.refusal
         if refusal and self.line.kept_text:
-            refusal += f" The sheet still has {self.line.kept_text}."
+            still = say("The sheet still has {value}.", value=self.line.kept_text)
+            refusal = f"{refusal} {still}"
         set_tone(self.line, "refused", "true" if refusal else "false")
         words = refusal or self._understood
         if self.words.text() != words:

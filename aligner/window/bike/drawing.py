@@ -14,15 +14,25 @@ from aligner.drawing.proportions import front_proportions
 from aligner.drawing.strokes import dimension_line, narrow_line, words
 from aligner.drawing.theme import Theme, TypeSize
 from aligner.job import Job
+from aligner.language import marked, say
+from aligner.sheet import Side
 from aligner.sheet.quantities import Quantity
 from aligner.window.widgets.drawing_card import DrawingCard
+
+#: The dimensions on the picture, as they stand there.
+_PAINTED = {
+    "fork.leg_spacing": marked("spacing {value}"),
+    "fork.tube_diameter": marked("tube ⌀ {value}"),
+    "fork.bracket_spacing": marked("brackets {value}"),
+    "fork.lower_bracket_to_axle": marked("to the axle {value}"),
+}
 
 
 class SheetDrawing(DrawingCard):
     """The front end to the sheet's proportions, with the dimensions that can be seen on it."""
 
     def __init__(self, theme: Theme) -> None:
-        super().__init__(theme, "Seen from the seat")
+        super().__init__(theme, say("Seen from the seat"))
         self._job = Job()
         self._lit = ""
         self.setMinimumWidth(theme.px(300))
@@ -32,7 +42,7 @@ class SheetDrawing(DrawingCard):
         """Draw this job's sheet."""
         if job.sheet != self._job.sheet:
             self._job = job
-            self.say_note("slider ends cut short")
+            self.say_note(say("slider ends cut short"))
             self.setAccessibleDescription(self._said())
             self.update()
 
@@ -58,9 +68,9 @@ class SheetDrawing(DrawingCard):
         for x in (left, right):
             narrow_line(painter, self.theme, QPointF(x, foot + 4), QPointF(x, y + 6))
         dimension_line(painter, self.theme, QPointF(left, y), QPointF(right, y))
-        self._say(painter, QRectF(left, y, right - left, px(24)), "fork.leg_spacing", "spacing")
+        self._say(painter, QRectF(left, y, right - left, px(24)), "fork.leg_spacing")
         middle = Qt.AlignmentFlag.AlignHCenter
-        for x, name in ((left, "left"), (right, "right")):
+        for x, name in ((left, Side.LEFT.words), (right, Side.RIGHT.words)):
             box = QRectF(x - px(40), y + px(20), px(80), px(20))
             words(painter, self.theme, box, name, role="quiet", align=middle)
         tube = picture.left_tube
@@ -69,7 +79,7 @@ class SheetDrawing(DrawingCard):
             narrow_line(painter, self.theme, QPointF(x, tube.top() - 2), QPointF(x, top - 6))
         dimension_line(painter, self.theme, QPointF(tube.left(), top), QPointF(tube.right(), top))
         box = QRectF(tube.center().x() - px(80), top - px(28), px(160), px(22))
-        self._say(painter, box, "fork.tube_diameter", "tube ⌀")
+        self._say(painter, box, "fork.tube_diameter")
 
     def _paint_heights(self, painter: QPainter, picture: FrontElevation) -> None:
         px = self.theme.px
@@ -81,7 +91,7 @@ class SheetDrawing(DrawingCard):
         room = self.room()
         box = QRectF(room.left(), (upper + lower) / 2 - px(24), x - room.left() - px(6), px(48))
         align = Qt.AlignmentFlag.AlignRight
-        self._say(painter, box, "fork.bracket_spacing", "brackets", align)
+        self._say(painter, box, "fork.bracket_spacing", align)
         x = picture.lower_bracket.right() + px(20)
         foot = picture.right_slider.bottom()
         narrow_line(
@@ -99,14 +109,13 @@ class SheetDrawing(DrawingCard):
         dimension_line(painter, self.theme, QPointF(x, lower), QPointF(x, foot))
         box = QRectF(x + px(6), (lower + foot) / 2 - px(24), room.right() - x - px(6), px(48))
         align = Qt.AlignmentFlag.AlignLeft
-        self._say(painter, box, "fork.lower_bracket_to_axle", "to the axle", align)
+        self._say(painter, box, "fork.lower_bracket_to_axle", align)
 
     def _say(
         self,
         painter: QPainter,
         box: QRectF,
         path: str,
-        name: str,
         align: Qt.AlignmentFlag = Qt.AlignmentFlag.AlignHCenter,
     ) -> None:
         value = self._value(path)
@@ -115,7 +124,7 @@ class SheetDrawing(DrawingCard):
             painter,
             self.theme,
             box,
-            f"{name} {value}" if value else f"{name} ?",
+            say(_PAINTED[path], value=self._value_words(path)),
             role="accent" if is_lit else "ink" if value else "quiet",
             size=TypeSize.SMALL,
             bold=is_lit,
@@ -126,11 +135,16 @@ class SheetDrawing(DrawingCard):
         found: Quantity | None = getattr(self._job.sheet.fork, path.partition(".")[2])
         return found
 
+    def _value_words(self, path: str) -> str:
+        value = self._value(path)
+        return value.said if value else "?"
+
     def _said(self) -> str:
-        names = {
-            "fork.leg_spacing": "leg spacing",
-            "fork.bracket_spacing": "bracket spacing",
-            "fork.tube_diameter": "tube diameter",
-            "fork.lower_bracket_to_axle": "lower bracket to axle",
-        }
-        return ", ".join(f"{name} {self._value(path) or '?'}" for path, name in names.items())
+        return say(
+            "leg spacing {legs}, bracket spacing {brackets}, tube diameter {tube}, "
+            "lower bracket to axle {axle}",
+            legs=self._value_words("fork.leg_spacing"),
+            brackets=self._value_words("fork.bracket_spacing"),
+            tube=self._value_words("fork.tube_diameter"),
+            axle=self._value_words("fork.lower_bracket_to_axle"),
+        )

@@ -22,6 +22,7 @@ from aligner.job.edits_sheet import (
     with_torque,
     with_torque_source,
 )
+from aligner.language import marked, say
 from aligner.sheet import Fastener, Sheet
 from aligner.units.preferred import Preferred
 from aligner.window.bike.boxes import ValueBox
@@ -30,7 +31,7 @@ from aligner.window.bike.fastener_reads import emptied, field_text, read_field
 from aligner.window.bike.values import bind
 from aligner.window.open_job import OpenJob
 
-_NEEDED = {"name": "A fastener without a name: name it as the checklist shall."}
+_NEEDED = {"name": marked("A fastener without a name: name it as the checklist shall.")}
 
 
 class FastenerBoxes(QObject):
@@ -73,7 +74,7 @@ class FastenerBoxes(QObject):
             name,
             lambda text: self._read(field, text),
             example,
-            needed=_NEEDED.get(field, ""),
+            needed=say(_NEEDED.get(field, "")),
         )
         made.kept.connect(self.kept)
         bind(

@@ -9,7 +9,9 @@ from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import GAP, ROOM
 from aligner.fastening.joints import joint_kinds
+from aligner.language import marked, say
 from aligner.sheet import Pattern, Side, ThreadCondition
+from aligner.units.shown import unrounded
 from aligner.window.bike.boxes import HEIGHT, ValueBox
 from aligner.window.bike.choices import ChoiceBox, PressButton
 from aligner.window.bike.fastener_boxes import FastenerBoxes
@@ -19,30 +21,37 @@ from aligner.window.widgets.labels import label
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.wrapping_row import WrappingRow
 
-_SIDES: list[tuple[str, object]] = [
-    ("in the middle", None),
-    ("left", Side.LEFT),
-    ("right", Side.RIGHT),
-]
-_CONDITIONS: list[tuple[str, object]] = [
-    ("not given", None),
-    *((each.value, each) for each in ThreadCondition),
-]
-_PATTERNS: list[tuple[str, object]] = [(each.value, each) for each in Pattern]
+_CONDITIONS = {
+    None: marked("not given"),
+    ThreadCondition.DRY: marked("dry"),
+    ThreadCondition.OILED: marked("oiled"),
+    ThreadCondition.GREASED: marked("greased"),
+    ThreadCondition.LOCKED: marked("locked"),
+}
+_PATTERNS = {
+    Pattern.ALTERNATING: marked("alternating"),
+    Pattern.CROSSWISE: marked("crosswise"),
+}
 #: Boxes of the opened row: the field, its name, what may be typed.
 _BOXES = (
-    ("name", "name", "as the checklist calls it"),
-    ("bolts", "bolts", "1"),
-    ("strength_class", "strength class", "8.8, or aluminium"),
-    ("passes", "passes, shares of the torque", "the usual ones"),
-    ("again_after", "again after, on the road", "100 km"),
-    ("note", "note", "what the manual says beside it"),
+    ("name", marked("name"), marked("as the checklist calls it")),
+    ("bolts", marked("bolts"), "1"),
+    ("strength_class", marked("strength class"), marked("8.8, or aluminium")),
+    ("passes", marked("passes, shares of the torque"), marked("the usual ones")),
+    ("again_after", marked("again after, on the road"), "100 km"),
+    ("note", marked("note"), marked("what the manual says beside it")),
 )
 _STEM_NUT = (
-    ("seating", "seating torque", "40 to 50 N·m"),
-    ("seating_source", "seating torque, source", "manual page"),
-    ("back_off", "back off", "45 deg or 1/8 turn"),
+    ("seating", marked("seating torque"), marked("40 to 50 N·m")),
+    ("seating_source", marked("seating torque, source"), marked("manual page")),
+    ("back_off", marked("back off"), marked("45 deg or 1/8 turn")),
 )
+_CHOICES = {
+    "kind": marked("kind"),
+    "side": marked("side"),
+    "thread_condition": marked("thread, when the torque holds"),
+    "pattern": marked("in which turn"),
+}
 #: In which order the boxes stand, four in a row where there is room.
 _ORDER = (
     *("name", "kind", "side", "bolts"),
@@ -70,15 +79,16 @@ class FastenerDetails(QFrame):
         super().__init__()
         self._of = fastener
         theme = fastener.theme
-        kinds: list[tuple[str, object]] = [
-            (kind.title, kind.kind) for kind in joint_kinds().values()
-        ]
-        fastener.add_choice("kind", "kind", kinds)
-        fastener.add_choice("side", "side", _SIDES)
-        fastener.add_choice("thread_condition", "thread, when the torque holds", _CONDITIONS)
-        fastener.add_choice("pattern", "in which turn", _PATTERNS)
+        answers: dict[str, list[tuple[str, object]]] = {
+            "kind": [(say(kind.title), kind.kind) for kind in joint_kinds().values()],
+            "side": [(say("in the middle"), None), *((side.words, side) for side in Side)],
+            "thread_condition": [(say(words), each) for each, words in _CONDITIONS.items()],
+            "pattern": [(say(words), each) for each, words in _PATTERNS.items()],
+        }
+        for field, name in _CHOICES.items():
+            fastener.add_choice(field, say(name), answers[field])
         for field, name, example in (*_BOXES, *_STEM_NUT):
-            fastener.add_box(field, name, example)
+            fastener.add_box(field, say(name), say(example))
         self._names: dict[str, QLabel] = {}
         self._refusal = wrapping("", "small", tone="attention")
         self._refusal.hide()
@@ -110,15 +120,19 @@ class FastenerDetails(QFrame):
         of.show_text("seating", *torque_understood(fastener.seating, doubt, of.show))
         of.show_text("seating_source")
         back_off = fastener.back_off
-        words = f"{back_off.value:g}°" if back_off else NO_TORQUE
+        words = f"{unrounded(back_off.value)}°" if back_off else say(NO_TORQUE)
         of.show_text("back_off", words, "" if back_off else "attention")
         for field, choice in of.choices.items():
             choice.show_answer(getattr(fastener, field))
         for field, name in self._names.items():
             box = of.boxes[field].line if field in of.boxes else of.choices[field]
             box.setAccessibleName(f"{fastener.name}, {name.text()}")
-        self.copy_button.setAccessibleName(f"{fastener.name}, copy to the other side")
-        self.remove_button.setAccessibleName(f"{fastener.name}, remove this fastener")
+        self.copy_button.setAccessibleName(
+            say("{fastener}, copy to the other side", fastener=fastener.name)
+        )
+        self.remove_button.setAccessibleName(
+            say("{fastener}, remove this fastener", fastener=fastener.name)
+        )
         self.copy_button.setVisible(fastener.side is not None)
 
     def _go_on(self, following: ValueBox | ChoiceBox) -> None:
@@ -128,7 +142,7 @@ class FastenerDetails(QFrame):
             following.setFocus(Qt.FocusReason.TabFocusReason)
 
     def _place_boxes(self, grid: FoldingGrid) -> list[ValueBox | ChoiceBox]:
-        names = {field: name for field, name, _ in (*_BOXES, *_STEM_NUT)}
+        names = {field: say(name) for field, name, _ in (*_BOXES, *_STEM_NUT)}
         walked: list[ValueBox | ChoiceBox] = []
         for field in _ORDER:
             box = self._of.boxes.get(field) or self._of.choices[field]
@@ -140,8 +154,8 @@ class FastenerDetails(QFrame):
 
     def _buttons(self) -> WrappingRow:
         line = WrappingRow()
-        self.copy_button = PressButton("Copy to the other side")
-        self.remove_button = PressButton("Remove this fastener")
+        self.copy_button = PressButton(say("Copy to the other side"))
+        self.remove_button = PressButton(say("Remove this fastener"))
         self.copy_button.clicked.connect(self.copy_wanted)
         self.remove_button.clicked.connect(self.removed)
         for button in (self.copy_button, self.remove_button):

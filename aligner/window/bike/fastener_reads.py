@@ -6,15 +6,17 @@ the torque) would take the whole list away; it is refused at its box instead.
 
 from __future__ import annotations
 
+import re
 from typing import Any
 
 from aligner.assessment.fasteners import joint_of
 from aligner.assessment.sheet_changes import refusal_of
 from aligner.errors import AlignerError
 from aligner.fastening.joints import joint_kinds
+from aligner.language import decimal_sign, say
 from aligner.sheet import Fastener, Sheet, Side, TorqueSpecification
 from aligner.sheet.printed_torque import printed_torque, torque_text
-from aligner.sheet.quantities import Angle, Distance, Ratio
+from aligner.sheet.quantities import Angle, Distance, Quantity, Ratio
 from aligner.units import DISTANCE
 
 
@@ -50,25 +52,30 @@ def field_text(fastener: Fastener, field: str) -> str:
     if field in ("torque", "seating"):
         return torque_text(value) if value else ""
     if field == "passes":
-        return ", ".join(str(share) for share in value)
+        return ", ".join(share.said for share in value)
     if field == "bolts":
         return str(value)
+    if isinstance(value, Quantity):
+        return value.said
     return str(value) if value is not None else ""
 
 
 def default_name(kind: str, side: Side | None) -> str:
-    """What a new fastener is called."""
-    title = joint_kinds()[kind].title
-    return f"{side.value} {title}" if side else title
+    """What a new fastener is called, in the language spoken."""
+    title = say(joint_kinds()[kind].title)
+    if side is None:
+        return title
+    left, right = say("left {fastener}", fastener=title), say("right {fastener}", fastener=title)
+    return left if side is Side.LEFT else right
 
 
 def sides_of(kind: str) -> list[tuple[str, object]]:
     """The sides a new fastener of a kind can be given: the words, and the sides."""
-    middle: tuple[str, object] = ("in the middle", (None,))
+    middle: tuple[str, object] = (say("in the middle"), (None,))
     sided: list[tuple[str, object]] = [
-        ("left and right", (Side.LEFT, Side.RIGHT)),
-        ("left", (Side.LEFT,)),
-        ("right", (Side.RIGHT,)),
+        (say("left and right"), (Side.LEFT, Side.RIGHT)),
+        (Side.LEFT.words, (Side.LEFT,)),
+        (Side.RIGHT.words, (Side.RIGHT,)),
     ]
     how = joint_kinds()[kind].sided
     return {"always": sided, "never": [middle]}.get(how, [middle, *sided])
@@ -105,18 +112,25 @@ def _value(fastener: Fastener, field: str, text: str) -> Any:
 def _bolts(text: str) -> int:
     digits = text.split()[0]
     if not digits.isascii() or not digits.isdigit() or not 1 <= int(digits[:4]) <= 12:
-        raise AlignerError("", f"“{text}” is not a number of bolts", "give 1 to 12")
+        raise AlignerError(
+            "", say("“{text}” is not a number of bolts", text=text), say("give 1 to 12")
+        )
     return int(digits)
 
 
 def _passes(text: str) -> tuple[Ratio, ...]:
-    shares = [share for share in text.replace(";", ",").split(",") if share.strip()]
+    between = r"[;,]"
+    if decimal_sign() == ",":
+        between = r";|(?<![0-9]),|,(?![0-9])"  # between two digits it is a decimal comma
+    shares = [share for share in re.split(between, text) if share.strip()]
     if not shares:
-        raise AlignerError("", "no share of the torque", "write “50 %, 100 %”")
+        raise AlignerError("", say("no share of the torque"), say("write “50 %, 100 %”"))
     return tuple(Ratio.typed(share, "%") for share in shares)
 
 
 def _check_name(sheet: Sheet, place: int, text: str) -> None:
     name = " ".join(text.split())
     if any(each.name == name for at, each in enumerate(sheet.fasteners) if at != place):
-        raise AlignerError("", f"“{name}” is on the sheet already", "give each its own name")
+        raise AlignerError(
+            "", say("“{name}” is on the sheet already", name=name), say("give each its own name")
+        )

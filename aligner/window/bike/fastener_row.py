@@ -9,9 +9,8 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QGridLayout, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import GAP, Theme
-from aligner.job.edits_sheet import (
-    torque_source,
-)
+from aligner.job.edits_sheet import torque_source
+from aligner.language import marked, say
 from aligner.sheet import Sheet
 from aligner.units.preferred import Preferred
 from aligner.window.bike.boxes import HEIGHT, ValueBox
@@ -25,9 +24,9 @@ from aligner.window.open_job import OpenJob
 WIDTHS = (6, 8, 6, 4)
 #: The boxes of the row: the field, its name, what may be typed.
 _BOXES = (
-    ("torque", "torque as printed", "as printed, with its unit"),
-    ("source", "source of the torque", "manual page"),
-    ("thread", "thread", "M8x1.25"),
+    ("torque", marked("torque as printed"), marked("as printed, with its unit")),
+    ("source", marked("source of the torque"), marked("manual page")),
+    ("thread", marked("thread"), "M8x1.25"),
 )
 
 
@@ -65,7 +64,7 @@ class FastenerRow(QFrame):
             line.setColumnStretch(column, width)
         line.addWidget(self.open_button, 0, 0, Qt.AlignmentFlag.AlignTop)
         for column, (field, name, example) in enumerate(_BOXES, start=1):
-            box = self._of.add_box(field, name, example)
+            box = self._of.add_box(field, say(name), say(example))
             box.went_on.connect(lambda field=field: self.went_on.emit(field))
             line.addWidget(box, 0, column, Qt.AlignmentFlag.AlignTop)
         self._column = QVBoxLayout(self)
@@ -100,14 +99,18 @@ class FastenerRow(QFrame):
         self._shown = shown
         words = fastener_words(fastener)
         self.open_button.setText(f"{'▾' if is_open else '▸'} {words}")
-        self.open_button.setAccessibleName(f"{words}, {'opened' if is_open else 'open it'}")
+        opened, closed = (
+            say("{fastener}, opened", fastener=words),
+            say("{fastener}, open it", fastener=words),
+        )
+        self.open_button.setAccessibleName(opened if is_open else closed)
         doubts = self._of.doubts()
         understood = torque_understood(fastener.torque, doubts.get("torque", ""), self._of.show)
         self._of.show_text("torque", *understood)
         self._of.show_text("source")
         self._of.show_text("thread", doubts.get("thread", ""))
         for field, name, _ in _BOXES:
-            self.boxes[field].line.setAccessibleName(f"{fastener.name}, {name}")
+            self.boxes[field].line.setAccessibleName(f"{fastener.name}, {say(name)}")
         if self.details is not None:
             self.details.show_fastener()
 

@@ -21,6 +21,7 @@ from aligner.job.edits_sheet import (
     with_new_fastener,
     without_fastener,
 )
+from aligner.language import marked, say, say_count
 from aligner.sheet import Fastener, Sheet
 from aligner.units.preferred import Preferred
 from aligner.window.bike.boxes import HEIGHT
@@ -30,6 +31,8 @@ from aligner.window.bike.fastener_row import WIDTHS, FastenerRow
 from aligner.window.open_job import OpenJob
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import wrapping
+
+_HEADINGS = ("", marked("torque as the manual prints it"), marked("source"), marked("thread"))
 
 
 class FastenersCard(Card):
@@ -48,13 +51,13 @@ class FastenersCard(Card):
     def __init__(
         self, open_job: OpenJob, theme: Theme, show: Preferred, now: Callable[[], datetime]
     ) -> None:
-        super().__init__("Fasteners")
+        super().__init__(say("Fasteners"))
         self._open_job = open_job
         self._theme = theme
         self._show = show
         self._now = now
         self.rows: dict[str, FastenerRow] = {}
-        self._none = wrapping("missing: no fasteners on the sheet", tone="attention")
+        self._none = wrapping(say("missing: no fasteners on the sheet"), tone="attention")
         self._rows = QVBoxLayout()
         self._rows.setSpacing(GAP)
         self.column.addLayout(self._headings())
@@ -89,21 +92,18 @@ class FastenersCard(Card):
     def _headings(self) -> QGridLayout:
         grid = QGridLayout()
         grid.setHorizontalSpacing(GAP)
-        for column, (heading, width) in enumerate(
-            zip(("", "torque as the manual prints it", "source", "thread"), WIDTHS, strict=True)
-        ):
+        for column, (heading, width) in enumerate(zip(_HEADINGS, WIDTHS, strict=True)):
             grid.setColumnStretch(column, width)
-            made = wrapping(heading, "small")
-            grid.addWidget(made, 0, column)
+            grid.addWidget(wrapping(say(heading), "small"), 0, column)
         return grid
 
     def _adding(self) -> QHBoxLayout:
         kinds: list[tuple[str, object]] = [
-            (kind.title, kind.kind) for kind in joint_kinds().values()
+            (say(kind.title), kind.kind) for kind in joint_kinds().values()
         ]
-        self.new_kind = ChoiceBox(self._theme, "Kind of the new fastener", kinds)
-        self.new_side = ChoiceBox(self._theme, "Side of the new fastener")
-        self.add_button = PressButton("Add a fastener")
+        self.new_kind = ChoiceBox(self._theme, say("Kind of the new fastener"), kinds)
+        self.new_side = ChoiceBox(self._theme, say("Side of the new fastener"))
+        self.add_button = PressButton(say("Add a fastener"))
         self.add_button.setMinimumHeight(self._theme.px(HEIGHT))
         self.new_kind.setCurrentIndex(0)
         self.new_kind.currentIndexChanged.connect(lambda _: self._offer_sides())
@@ -113,7 +113,7 @@ class FastenersCard(Card):
         self.add_button.clicked.connect(self._add)
         line = QHBoxLayout()
         line.setSpacing(GAP)
-        line.addWidget(label("One more:", "quiet"))
+        line.addWidget(label(say("One more:"), "quiet"))
         line.addWidget(self.new_kind, 3)
         line.addWidget(self.new_side, 2)
         line.addWidget(self.add_button)
@@ -178,7 +178,8 @@ class FastenersCard(Card):
                 job = with_new_fastener(job, made)
             return job
 
-        self._open_job.edit(f"add {joint_kinds()[kind].title}", added)
+        title = say(joint_kinds()[kind].title)
+        self._open_job.edit(say("add {joint}", joint=title), added)
         new = [row for name, row in self.rows.items() if name not in before]
         if new:
             self._go_to(new[0], "torque")
@@ -187,10 +188,12 @@ class FastenersCard(Card):
         before = set(self.rows)
         try:
             self._open_job.edit(
-                "copy to the other side", lambda job: with_fastener_on_other_side(job, row.place)
+                say("copy to the other side"),
+                lambda job: with_fastener_on_other_side(job, row.place),
             )
         except AlignerError as error:
-            self.said.emit(f"Nothing was copied. {str(error)[:1].upper()}{str(error)[1:]}.")
+            why = f"{str(error)[:1].upper()}{str(error)[1:]}."
+            self.said.emit(f"{say('Nothing was copied.')} {why}")
             return
         for name, made in self.rows.items():
             if name not in before:
@@ -200,11 +203,22 @@ class FastenersCard(Card):
         sheet = self._open_job.job.sheet
         gone = sheet.fasteners[row.place].name
         self._open_job.edit(
-            f"remove {gone}", lambda job: without_fastener(job, row.place, self._now())
+            say("remove {fastener}", fastener=gone),
+            lambda job: without_fastener(job, row.place, self._now()),
         )
         rules = len(sheet.rules) - len(self._open_job.job.sheet.rules)
-        also = "" if not rules else f", and {rules} of the maker's rules with it"
         rows = list(self.rows.values())
         after = rows[min(row.place, len(rows) - 1)].open_button if rows else self.new_kind
         after.setFocus(Qt.FocusReason.OtherFocusReason)
-        self.said.emit(f"Removed: {gone}{also}. Undo brings it back.")
+        if rules:
+            said = say_count(
+                "Removed: {fastener}, and {count} of the maker's rules with it. "
+                "Undo brings it back.",
+                "Removed: {fastener}, and {count} of the maker's rules with it. "
+                "Undo brings it back.",
+                rules,
+                fastener=gone,
+            )
+        else:
+            said = say("Removed: {fastener}. Undo brings it back.", fastener=gone)
+        self.said.emit(said)

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 
 from aligner.errors import AlignerError
 from aligner.job.edits_sheet_ticks import with_sheet
+from aligner.language import marked, say
 from aligner.sheet import Sheet
 from aligner.storage.document_file import save_sheet
 from aligner.storage.places import SHEET_ENDING, safe_name
@@ -19,8 +20,8 @@ from aligner.window.bike.choices import PressButton
 from aligner.window.open_job import OpenJob
 from aligner.window.widgets.wrapping_row import WrappingRow
 
-_TO_OPEN = "Sheets and jobs (*.sheet.json *.job.json *.json)"
-_TO_SAVE = "Sheets (*.sheet.json)"
+_TO_OPEN = marked("Sheets and jobs (*.sheet.json *.job.json *.json)")
+_TO_SAVE = marked("Sheets (*.sheet.json)")
 
 
 class SheetFiles(QWidget):
@@ -40,9 +41,9 @@ class SheetFiles(QWidget):
         super().__init__()
         self._open_job = open_job
         self._now = now
-        self.open_button = PressButton("Take over a sheet...")
-        self.save_button = PressButton("Save as a sheet file...")
-        self.variant_button = PressButton("Copy to a variant")
+        self.open_button = PressButton(say("Take over a sheet..."))
+        self.save_button = PressButton(say("Save as a sheet file..."))
+        self.variant_button = PressButton(say("Copy to a variant"))
         self.stops: list[QWidget] = [self.open_button, self.save_button, self.variant_button]
         line = WrappingRow(self)
         for button in self.stops:
@@ -56,11 +57,16 @@ class SheetFiles(QWidget):
         try:
             sheet = sheet_of_file(path)
         except AlignerError as error:
-            self.said.emit(f"{path.name} was not taken over. {error}.")
+            refused = say("{file} was not taken over.", file=path.name)
+            self.said.emit(f"{refused} {error}.")
             return
         self.another.emit()
-        self._open_job.edit("take over a sheet", lambda job: with_sheet(job, sheet, self._now()))
-        self.said.emit(f"Taken over from {path.name}. Undo brings back what was here.")
+        self._open_job.edit(
+            say("take over a sheet"), lambda job: with_sheet(job, sheet, self._now())
+        )
+        self.said.emit(
+            say("Taken over from {file}. Undo brings back what was here.", file=path.name)
+        )
 
     def save_as(self, path: Path, sheet: Sheet) -> None:
         """Save a sheet to a file of its own, to pass on."""
@@ -69,19 +75,19 @@ class SheetFiles(QWidget):
         try:
             save_sheet(sheet, path)
         except AlignerError as error:
-            self.said.emit(f"The sheet was not saved. {error}.")
+            self.said.emit(f"{say('The sheet was not saved.')} {error}.")
             return
-        self.said.emit(f"The sheet is saved in {path.name}.")
+        self.said.emit(say("The sheet is saved in {file}.", file=path.name))
 
     def ask_what_to_take_over(self) -> None:
         """Ask for a file, and take its sheet over."""
-        name, _ = QFileDialog.getOpenFileName(self, "Take over a sheet", "", _TO_OPEN)
+        name, _ = QFileDialog.getOpenFileName(self, say("Take over a sheet"), "", say(_TO_OPEN))
         if name:
             self.take_over(Path(name))
 
     def ask_where_to_save(self, sheet: Sheet) -> None:
         """Ask for a file, and save a sheet to it."""
-        begin = safe_name(sheet.name, "Bike") + SHEET_ENDING
-        name, _ = QFileDialog.getSaveFileName(self, "Save the sheet as", begin, _TO_SAVE)
+        begin = safe_name(sheet.name, say("Bike")) + SHEET_ENDING
+        name, _ = QFileDialog.getSaveFileName(self, say("Save the sheet as"), begin, say(_TO_SAVE))
         if name:
             self.save_as(Path(name), sheet)

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 
 from aligner.assessment.missing import MissingValue, missing_values, not_given
 from aligner.drawing.theme import GAP, Theme
+from aligner.language import say, say_count
 from aligner.sheet import Sheet
 from aligner.window.bike.boxes import HEIGHT
 from aligner.window.bike.choices import PressButton
@@ -60,17 +61,18 @@ class MissingCard(Card):
             link.deleteLater()
         missing, absent = self._shown
         everything = (*missing, *absent)
-        self._title.setText(f"{_count_words(len(missing), len(absent))}: each leads to its box")
+        self._title.setText(_count_words(len(missing), len(absent)))
         self.links = []
         for at, value in enumerate(everything if self._is_whole else everything[:_SHOWN]):
             link = PressButton(value.name)
-            link.setAccessibleName(f"Missing: {value.name}. Go to its box")
+            link.setAccessibleName(say("Missing: {value}. Go to its box", value=value.name))
             link.setMinimumHeight(self._theme.px(HEIGHT))
             link.clicked.connect(lambda _=False, path=value.path: self.wanted.emit(path))
             self._grid.addWidget(link, at // _IN_A_ROW, at % _IN_A_ROW)
             self.links.append(link)
         self.more.setVisible(len(everything) > _SHOWN)
-        self.more.setText("Show fewer" if self._is_whole else f"Show all {len(everything)}")
+        everything_words = say("Show all {number}", number=len(everything))
+        self.more.setText(say("Show fewer") if self._is_whole else everything_words)
         self.laid_out.emit()
 
     def stops(self) -> list[QWidget]:
@@ -83,7 +85,17 @@ class MissingCard(Card):
 
 
 def _count_words(missing: int, absent: int) -> str:
-    dimensions = "1 dimension" if absent == 1 else f"{absent} dimensions"
     if not missing:
-        return f"{dimensions} not given"
-    return f"{missing} missing, {dimensions} not given" if absent else f"{missing} missing"
+        return say_count(
+            "{count} dimension not given: each leads to its box",
+            "{count} dimensions not given: each leads to its box",
+            absent,
+        )
+    if not absent:
+        return say("{missing} missing: each leads to its box", missing=missing)
+    return say_count(
+        "{missing} missing, {count} dimension not given: each leads to its box",
+        "{missing} missing, {count} dimensions not given: each leads to its box",
+        absent,
+        missing=missing,
+    )

@@ -7,6 +7,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QButtonGroup, QGridLayout, QPushButton, QWidget
 
 from aligner.drawing.theme import ROOM, Theme
+from aligner.language import say
 from aligner.sheet.patterns import Question, questions
 from aligner.window.bike.boxes import HEIGHT
 from aligner.window.widgets.labels import label
@@ -55,7 +56,7 @@ class ChoiceRows(QWidget):
         asked = questions()
         row = 0
         for question in asked:
-            grid.addWidget(label(question.ask), row, 0)
+            grid.addWidget(label(say(question.ask)), row, 0)
             grid.addLayout(self._row(question, theme), row, 1)
             row += 1
             if question.question == "fork":
@@ -90,9 +91,9 @@ class ChoiceRows(QWidget):
         group = QButtonGroup(self)
         made: dict[str, QPushButton] = {}
         for option in question.options:
-            answer = _Answer(option.title)
-            answer.setAccessibleName(f"{question.ask}: {option.title}")
-            answer.setAccessibleDescription(option.about)
+            answer = _Answer(say(option.title))
+            answer.setAccessibleName(f"{say(question.ask)}: {say(option.title)}")
+            answer.setAccessibleDescription(say(option.about))
             answer.setMinimumHeight(theme.px(HEIGHT))
             group.addButton(answer)
             line.add(answer)
@@ -109,7 +110,7 @@ class ChoiceRows(QWidget):
 
     def _say_about(self) -> None:
         chosen = self.choices["fork"]
-        self._about.setText(questions()[0].option(chosen).about)
+        self._about.setText(say(questions()[0].option(chosen).about))
 
     def _go_on(self, name: str) -> None:
         if not name:

@@ -16,15 +16,25 @@ from aligner.drawing.theme import GAP, Theme
 from aligner.errors import AlignerError
 from aligner.job import Job
 from aligner.job.edits_sheet import with_rule
+from aligner.language import marked, say
 from aligner.sheet import OrderRule, Sheet
 from aligner.window.bike.boxes import HEIGHT, ValueBox
 from aligner.window.bike.choices import ChoiceBox, PressButton
 from aligner.window.bike.fastener_reads import check_list
 from aligner.window.bike.values import bind
-from aligner.window.bike.words import RULE_KINDS, rule_names
+from aligner.window.bike.words import RULE_KINDS, rule_names, thing_words
 from aligner.window.open_job import OpenJob
 from aligner.window.widgets.labels import label
 from aligner.window.widgets.page import wrapping
+
+#: The parts of a rule, behind which rule it is ("rule 2").
+_PARTS = {
+    "first": marked("{rule}, first"),
+    "kind": marked("{rule}, kind"),
+    "then": marked("{rule}, then"),
+    "because": marked("{rule}, because"),
+    "source": marked("{rule}, source"),
+}
 
 
 class RuleRow(QFrame):
@@ -45,15 +55,15 @@ class RuleRow(QFrame):
         self._open_job = open_job
         self.place = place
         self._shown: OrderRule | None = None
-        about = "new rule" if place is None else f"rule {place + 1}"
-        self.first = ChoiceBox(theme, f"{about}, first")
-        self.kind = ChoiceBox(
-            theme, f"{about}, kind", [(words, kind) for kind, words in RULE_KINDS.items()]
-        )
-        self.then = ChoiceBox(theme, f"{about}, then")
-        self.because = ValueBox(theme, f"{about}, because", str, "the reason")
-        self.source = ValueBox(theme, f"{about}, source", str, "manual page")
-        self.button = PressButton("Remove" if place is not None else "Add this rule")
+        about = _name(place)
+        names = {part: say(words, rule=about) for part, words in _PARTS.items()}
+        kinds = [(say(words), kind) for kind, words in RULE_KINDS.items()]
+        self.first = ChoiceBox(theme, names["first"])
+        self.kind = ChoiceBox(theme, names["kind"], kinds)
+        self.then = ChoiceBox(theme, names["then"])
+        self.because = ValueBox(theme, names["because"], str, say("the reason"))
+        self.source = ValueBox(theme, names["source"], str, say("manual page"))
+        self.button = PressButton(say("Remove") if place is not None else say("Add this rule"))
         self.button.setAccessibleName(f"{self.button.text()}: {about}")
         self.button.setMinimumHeight(theme.px(HEIGHT))
         self.button.clicked.connect(self.removed if place is not None else self.added)
@@ -67,7 +77,7 @@ class RuleRow(QFrame):
                 bind(
                     open_job,
                     box,
-                    f"{about}, {field}",
+                    names[field],
                     lambda job, text, field=field: with_rule(
                         job, self.place or 0, **{field: text or ""}
                     ),
@@ -81,7 +91,7 @@ class RuleRow(QFrame):
             (self.first, rule.first if rule else None),
             (self.then, rule.then if rule else None),
         ):
-            extra = [] if name is None or name in known else [(name.replace("_", " "), name)]
+            extra = [] if name is None or name in known else [(thing_words(name), name)]
             choice.offer([*names, *extra])
         if rule is None:
             if self.kind.currentIndex() < 0:
@@ -103,10 +113,14 @@ class RuleRow(QFrame):
             AlignerError: it is not complete.
         """
         if self.first.answer is None or self.then.answer is None:
-            raise AlignerError("", "the rule is not complete", "choose what comes first, and then")
+            raise AlignerError(
+                "", say("the rule is not complete"), say("choose what comes first, and then")
+            )
         because = self.because.line.text().strip()
         if not because:
-            raise AlignerError("", "the rule has no reason", "say why, as the manual does")
+            raise AlignerError(
+                "", say("the rule has no reason"), say("say why, as the manual does")
+            )
         return OrderRule(
             kind=self.kind.answer,  # type: ignore[arg-type]  # the answers are the kinds
             first=str(self.first.answer),
@@ -157,15 +171,16 @@ class RuleRow(QFrame):
 
         try:
             self.refuse("")
-            self._open_job.edit(f"rule {(self.place or 0) + 1}, {field}", changed)
+            self._open_job.edit(say(_PARTS[field], rule=_name(self.place or 0)), changed)
         except AlignerError as error:
-            self.refuse(f"{_upper(str(error))}. The rule on the sheet is as it was.")
+            as_it_was = say("The rule on the sheet is as it was.")
+            self.refuse(f"{_upper(str(error))}. {as_it_was}")
 
     def _lay_out(self) -> None:
         upper, lower = QHBoxLayout(), QHBoxLayout()
         for widget, width in ((self.first, 4), (self.kind, 3), (self.then, 4)):
             upper.addWidget(widget, width)
-        lower.addWidget(label("because", "small"))
+        lower.addWidget(label(say("because"), "small"))
         lower.addWidget(self.because, 6)
         lower.addWidget(self.source, 3)
         lower.addWidget(self.button)
@@ -183,6 +198,10 @@ class RuleRow(QFrame):
                 lambda after=after: after.setFocus(Qt.FocusReason.TabFocusReason)
             )
         self.source.went_on.connect(self.button.setFocus)
+
+
+def _name(place: int | None) -> str:
+    return say("new rule") if place is None else say("rule {number}", number=place + 1)
 
 
 def _upper(text: str) -> str:

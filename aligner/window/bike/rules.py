@@ -9,6 +9,7 @@ from aligner.drawing.theme import Theme
 from aligner.errors import AlignerError
 from aligner.job import Job
 from aligner.job.edits_sheet import with_new_rule, without_rule
+from aligner.language import marked, say
 from aligner.sheet import Sheet
 from aligner.window.bike.fastener_reads import check_list
 from aligner.window.bike.rule_row import RuleRow
@@ -17,7 +18,7 @@ from aligner.window.open_job import OpenJob
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import wrapping
 
-_NONE = "No rules of the maker's own: the usual order holds."
+_NONE = marked("No rules of the maker's own: the usual order holds.")
 
 
 class RulesCard(Card):
@@ -32,17 +33,17 @@ class RulesCard(Card):
     laid_out = Signal()
 
     def __init__(self, open_job: OpenJob, theme: Theme) -> None:
-        super().__init__("The maker's order")
+        super().__init__(say("The maker's order"))
         self._open_job = open_job
         self._theme = theme
         self.rows: list[RuleRow] = []
-        self._none = wrapping(_NONE)
+        self._none = wrapping(say(_NONE))
         self._rows = QVBoxLayout()
         self.new = RuleRow(open_job, theme, None)
         self.new.added.connect(self._add)
         self.column.addWidget(self._none)
         self.column.addLayout(self._rows)
-        self.column.addWidget(label("One more rule, as the manual gives it:", "quiet"))
+        self.column.addWidget(label(say("One more rule, as the manual gives it:"), "quiet"))
         self.column.addWidget(self.new)
 
     def stops(self) -> list[QWidget]:
@@ -85,9 +86,9 @@ class RulesCard(Card):
                 check_list(made.sheet)
                 return made
 
-            self._open_job.edit("add a rule", added)
+            self._open_job.edit(say("add a rule"), added)
         except AlignerError as error:
-            self.new.refuse(f"Not added: {error}.")
+            self.new.refuse(say("Not added: {why}.", why=error))
             return
         self.new.refuse("")
         self.new.empty()
@@ -98,5 +99,5 @@ class RulesCard(Card):
         words = rule_words(self._open_job.job.sheet.rules[place])
         for each in self.rows:
             each.end_typing()
-        self._open_job.edit("remove a rule", lambda job: without_rule(job, place))
-        self.said.emit(f"Removed the rule: {words}. Undo brings it back.")
+        self._open_job.edit(say("remove a rule"), lambda job: without_rule(job, place))
+        self.said.emit(say("Removed the rule: {rule}. Undo brings it back.", rule=words))

@@ -20,6 +20,7 @@ from aligner.drawing.theme import GAP, Theme
 from aligner.job.edits_sheet import with_bike_name, with_job_title
 from aligner.job.edits_sheet_ticks import with_sheet
 from aligner.job.stamps import now_here
+from aligner.language import marked, say, say_count
 from aligner.sheet import Sheet
 from aligner.sheet.patterns import composed
 from aligner.sheet.variant import Variant
@@ -38,7 +39,7 @@ from aligner.window.widgets.labels import main_button
 from aligner.window.widgets.page import Page
 from aligner.window.widgets.said_line import SaidLine
 
-_MANUAL = "The maker's manual comes first."
+_MANUAL = marked("The maker's manual comes first.")
 
 
 class BikeStage(QWidget):
@@ -63,7 +64,7 @@ class BikeStage(QWidget):
         self._now = now
         self._begun_with = open_job.job
         self._is_at_the_top = True
-        self.page = Page("The bike's sheet")
+        self.page = Page(say("The bike's sheet"))
         self.said = SaidLine()
         self.start_card = StartCard(theme)
         self.variant_card = VariantCard(theme)
@@ -75,7 +76,7 @@ class BikeStage(QWidget):
         self.fasteners = FastenersCard(open_job, theme, show, now)
         self.rules = RulesCard(open_job, theme)
         self.files = SheetFiles(open_job, now)
-        self.go_on = main_button("Go on to Strip   Enter")
+        self.go_on = main_button(say("Go on to Strip   Enter"))
         self._lay_out()
         self._connect()
         self.refresh()
@@ -85,25 +86,31 @@ class BikeStage(QWidget):
         job = self._open_job.job
         if not job.sheet.fasteners:
             return (
-                "Name the bike and choose its pattern."
+                say("Name the bike and choose its pattern.")
                 if not job.sheet.name
-                else "Choose the pattern of this bike.",
-                f"Or take over a sheet that is there already. {_MANUAL}",
+                else say("Choose the pattern of this bike."),
+                f"{say('Or take over a sheet that is there already.')} {say(_MANUAL)}",
             )
         changed = opened_by_the_sheet(job)
         missing = missing_on_sheet(job)
         if missing:
-            headline = "1 value is missing." if missing == 1 else f"{missing} values are missing."
-            detail = (
+            headline = say_count(
+                "{count} value is missing.", "{count} values are missing.", missing
+            )
+            detail = say(
                 "Take them from the maker's manual, which comes first: a torque is never guessed."
             )
             return headline, detail, changed
         absent = len(not_given(job.sheet))
         if absent:
-            what = "1 dimension is" if absent == 1 else f"{absent} dimensions are"
-            detail = f"{what} not given: what follows from them is not worked out. {_MANUAL}"
-            return "Sheet complete.", detail, changed
-        return "Sheet complete.", f"Every torque and dimension is given. {_MANUAL}", changed
+            detail = say_count(
+                "{count} dimension is not given: what follows from them is not worked out.",
+                "{count} dimensions are not given: what follows from them is not worked out.",
+                absent,
+            )
+        else:
+            detail = say("Every torque and dimension is given.")
+        return say("Sheet complete."), f"{detail} {say(_MANUAL)}", changed
 
     def begin(self) -> None:
         """Put the keyboard where the work begins: the name, or the page."""
@@ -185,12 +192,12 @@ class BikeStage(QWidget):
     def _connect(self) -> None:
         self.start_card.named.connect(
             lambda name: self._open_job.edit(
-                "bike's name", lambda job: with_bike_name(job, name or "")
+                say("bike's name"), lambda job: with_bike_name(job, name or "")
             )
         )
         self.start_card.titled.connect(
             lambda title: self._open_job.edit(
-                "job's title", lambda job: with_job_title(job, title or "")
+                say("job's title"), lambda job: with_job_title(job, title or "")
             )
         )
         self.start_card.started.connect(self._start)
@@ -236,7 +243,7 @@ class BikeStage(QWidget):
 
     def _start(self, choices: dict[str, str]) -> None:
         self._open_job.edit(
-            "start a sheet",
+            say("start a sheet"),
             lambda job: with_sheet(job, composed(choices, job.sheet), self._now()),
         )
         self.page.verticalScrollBar().setValue(0)
@@ -261,9 +268,10 @@ class BikeStage(QWidget):
         self._leave_variant()
         self._end_typing()
         self._open_job.edit(
-            "copy to a variant", lambda job: with_sheet(job, variant.sheet, self._now())
+            say("copy to a variant"), lambda job: with_sheet(job, variant.sheet, self._now())
         )
-        self.said.say(f"This is the sheet of {variant.sheet.name} now. {variant.words}")
+        now_of = say("This is the sheet of {bike} now.", bike=variant.sheet.name)
+        self.said.say(f"{now_of} {variant.words}")
 
     def _follow(self, box: QWidget) -> None:
         """Scroll to a box, whose row may only just have been opened."""

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QVBoxLayout
 
 from aligner.drawing.theme import GAP, ROOM, Theme
 from aligner.job import Job
+from aligner.language import marked, say
 from aligner.window.bike.boxes import HEIGHT, ValueBox
 from aligner.window.bike.choices import PressButton
 from aligner.window.bike.pattern_rows import ChoiceRows
@@ -18,8 +19,8 @@ from aligner.window.widgets.labels import Card, label, main_button
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.wrapping_row import WrappingRow
 
-_NAME_IT = "Name the bike first: its sheet and its jobs are kept under this name."
-_MANUAL_FIRST = (
+_NAME_IT = marked("Name the bike first: its sheet and its jobs are kept under this name.")
+_MANUAL_FIRST = marked(
     "A pattern brings the fasteners and their order. It brings no torque and no dimension: "
     "those come from the maker's manual."
 )
@@ -41,15 +42,15 @@ class StartCard(Card):
     file_wanted = Signal()
 
     def __init__(self, theme: Theme) -> None:
-        super().__init__("A new sheet")
+        super().__init__(say("A new sheet"))
         self._was_refused = False
-        self.name = ValueBox(theme, "Name of the bike", str, "as you call it")
-        self.title = ValueBox(theme, "This job", str, "what it is for: front end refit")
+        self.name = ValueBox(theme, say("Name of the bike"), str, say("as you call it"))
+        self.title = ValueBox(theme, say("This job"), str, say("what it is for: front end refit"))
         for box in (self.name, self.title):
             box.setFixedWidth(theme.px(420))
         self.rows = ChoiceRows(theme)
-        self.start = main_button("Start this sheet")
-        self.from_file = PressButton("Take over a sheet from a file or an earlier job...")
+        self.start = main_button(say("Start this sheet"))
+        self.from_file = PressButton(say("Take over a sheet from a file or an earlier job..."))
         self.from_file.setMinimumHeight(theme.px(HEIGHT))
         names = QVBoxLayout()
         names.setSpacing(4)
@@ -62,11 +63,11 @@ class StartCard(Card):
             names.addLayout(line)
         buttons = WrappingRow(spacing=ROOM)
         buttons.add(self.start)
-        buttons.add(label("or", "quiet"))
+        buttons.add(label(say("or", meaning="between two buttons"), "quiet"))
         buttons.add(self.from_file)
         self.column.addLayout(names)
         self.column.addWidget(self.rows)
-        self.column.addWidget(wrapping(_MANUAL_FIRST, "small"))
+        self.column.addWidget(wrapping(say(_MANUAL_FIRST), "small"))
         self.column.addSpacing(GAP)
         self.column.addLayout(buttons)
         self.name.kept.connect(self.named)
@@ -82,13 +83,13 @@ class StartCard(Card):
         sheet = job.sheet
         self.title.show_value(job.title)
         is_wanted = self._was_refused and not sheet.name
-        self.name.show_value(sheet.name, _NAME_IT if is_wanted else "", "attention")
+        self.name.show_value(sheet.name, say(_NAME_IT) if is_wanted else "", "attention")
 
     def _start(self) -> None:
         self.name.keep()
         if not self.name.line.text().strip():
             self._was_refused = True
-            self.name.show_value("", _NAME_IT, "attention")
+            self.name.show_value("", say(_NAME_IT), "attention")
             self.name.setFocus(Qt.FocusReason.OtherFocusReason)
             return
         self.started.emit(self.rows.choices)

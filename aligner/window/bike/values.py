@@ -18,6 +18,7 @@ from aligner.job.edits_sheet import (
     with_source,
     with_value,
 )
+from aligner.language import marked, say
 from aligner.sheet import Sheet
 from aligner.sheet.quantities import Angle, Length, Quantity, SignedLength
 from aligner.units import ANGLE, LENGTH, UnreadableQuantity
@@ -35,10 +36,13 @@ _ANGLES = {"steering.rake"}
 _EITHER = {"squaring.tolerance", "in_line.tolerance"}
 #: Limits, each with its name, and what is said where it is left out; "" where it is missing.
 LIMITS = {
-    "protrusion.target": ("tubes' height, target", "only equal heights are asked for"),
-    "protrusion.tolerance": ("tubes' height, tolerance ±", ""),
-    "squaring.tolerance": ("lower bracket square, tolerance ±", "not asked for"),
-    "in_line.tolerance": ("legs in line, tolerance ±", "not asked for"),
+    "protrusion.target": (
+        marked("tubes' height, target"),
+        marked("only equal heights are asked for"),
+    ),
+    "protrusion.tolerance": (marked("tubes' height, tolerance ±"), ""),
+    "squaring.tolerance": (marked("lower bracket square, tolerance ±"), marked("not asked for")),
+    "in_line.tolerance": (marked("legs in line, tolerance ±"), marked("not asked for")),
 }
 
 
@@ -58,16 +62,18 @@ class ValuesCard(Card):
         grid.setVerticalSpacing(4)
         for column, width in enumerate((5, 4, 5)):
             grid.setColumnStretch(column, width)
-        for column, heading in enumerate(("", "value", "where it comes from")):
+        for column, heading in enumerate(("", say("value"), say("where it comes from"))):
             grid.addWidget(label(heading, "small"), 0, column)
-        for line, (path, name) in enumerate(names.items(), start=1):
+        for line, (path, english) in enumerate(names.items(), start=1):
+            name = say(english)
+            its_source = say("{value}, source", value=name)
             value = ValueBox(theme, name, lambda text, path=path: read_value(path, text, show))
-            source = ValueBox(theme, f"{name}, source", str, "manual page, or measured")
+            source = ValueBox(theme, its_source, str, say("manual page, or measured"))
             bind(open_job, value, name, lambda job, found, path=path: with_value(job, path, found))
             bind(
                 open_job,
                 source,
-                f"{name}, source",
+                its_source,
                 lambda job, found, path=path: with_source(job, path, found or ""),
             )
             top = Qt.AlignmentFlag.AlignTop
@@ -86,11 +92,11 @@ class ValuesCard(Card):
         for path, box in self.values.items():
             value = value_at(sheet, path)
             if value is None:
-                left_out = LIMITS.get(path, ("", "not given"))[1]
-                missing = "" if left_out else "missing: say what the manual allows"
+                left_out = say(LIMITS[path][1]) if path in LIMITS else say("not given")
+                missing = "" if left_out else say("missing: say what the manual allows")
                 box.show_value("", missing, "attention", left_out=left_out)
             else:
-                box.show_value(value.text, value_words(value, self._show))
+                box.show_value(value.said, value_words(value, self._show))
             self.sources[path].show_value(sheet.sources.get(path, ""))
 
 
@@ -98,41 +104,54 @@ class BikeCard(Card):
     """The bike's name, its fork and handlebars, what this job is for, and a note."""
 
     def __init__(self, open_job: OpenJob, theme: Theme) -> None:
-        super().__init__("The bike and this job")
+        super().__init__(say("The bike and this job"))
         self._open_job = open_job
-        self.name = ValueBox(theme, "name", str, "name the bike")
-        self.title = ValueBox(theme, "this job", str, "what it is for: front end refit")
-        self.note = ValueBox(theme, "note", str, "anything else worth knowing of the bike")
+        self.name = ValueBox(theme, say("name"), str, say("name the bike"))
+        self.title = ValueBox(theme, say("this job"), str, say("what it is for: front end refit"))
+        self.note = ValueBox(
+            theme, say("note"), str, say("anything else worth knowing of the bike")
+        )
         self.lines = (self.name, self.title, self.note)
-        self.fork = ChoiceBox(theme, "fork", [(words, kind) for kind, words in FORKS.items()])
+        self.fork = ChoiceBox(
+            theme, say("fork"), [(say(words), kind) for kind, words in FORKS.items()]
+        )
         self.handlebars = ChoiceBox(
-            theme, "handlebars", [(words, place) for place, words in HANDLEBARS.items()]
+            theme,
+            say("handlebars"),
+            [(say(words), place) for place, words in HANDLEBARS.items()],
         )
         grid = FoldingGrid(theme, 3, spacing=ROOM, least=220)
         for name, box, wide in (
-            ("name", self.name, 1),
-            ("fork", self.fork, 1),
-            ("handlebars", self.handlebars, 1),
-            ("this job", self.title, 1),
-            ("note", self.note, 2),
+            (self.name.name, self.name, 1),
+            (self.fork.accessibleName(), self.fork, 1),
+            (self.handlebars.accessibleName(), self.handlebars, 1),
+            (self.title.name, self.title, 1),
+            (self.note.name, self.note, 2),
         ):
             grid.add(titled(label(name, "small"), box), wide)
         self.column.addWidget(grid)
-        bind(open_job, self.name, "bike's name", lambda job, text: with_bike_name(job, text or ""))
-        bind(open_job, self.title, "job's title", lambda job, text: with_job_title(job, text or ""))
+        bind(
+            open_job,
+            self.name,
+            say("bike's name"),
+            lambda job, text: with_bike_name(job, text or ""),
+        )
+        bind(
+            open_job,
+            self.title,
+            say("job's title"),
+            lambda job, text: with_job_title(job, text or ""),
+        )
         bind(
             open_job,
             self.note,
-            "note on the sheet",
+            say("note on the sheet"),
             lambda job, text: with_sheet_note(job, text or ""),
         )
-        for box, path, name in (
-            (self.fork, "fork.kind", "fork"),
-            (self.handlebars, "fork.handlebars", "handlebars"),
-        ):
+        for box, path in ((self.fork, "fork.kind"), (self.handlebars, "fork.handlebars")):
             box.chosen.connect(
-                lambda answer, path=path, name=name: open_job.edit(
-                    name, lambda job: with_value(job, path, answer)
+                lambda answer, path=path, box=box: open_job.edit(
+                    box.accessibleName(), lambda job: with_value(job, path, answer)
                 )
             )
         walk_down([self.name, self.fork, self.handlebars, self.title, self.note])
@@ -142,7 +161,7 @@ class BikeCard(Card):
         is_named = bool(sheet.name)
         self.name.show_value(
             sheet.name,
-            "" if is_named else "missing: name the bike",
+            "" if is_named else say("missing: name the bike"),
             "" if is_named else "attention",
         )
         self.title.show_value(self._open_job.job.title)
@@ -153,13 +172,13 @@ class BikeCard(Card):
 
 def dimensions_card(open_job: OpenJob, theme: Theme, show: Preferred) -> ValuesCard:
     """The card of the dimensions."""
-    return ValuesCard("Dimensions", open_job, theme, show, DIMENSIONS)
+    return ValuesCard(say("Dimensions"), open_job, theme, show, DIMENSIONS)
 
 
 def limits_card(open_job: OpenJob, theme: Theme, show: Preferred) -> ValuesCard:
     """The card of what the front end is set to."""
     names = {path: name for path, (name, _) in LIMITS.items()}
-    return ValuesCard("Limits for the alignment", open_job, theme, show, names)
+    return ValuesCard(say("Limits for the alignment"), open_job, theme, show, names)
 
 
 def bind(
@@ -208,5 +227,5 @@ def _angle_or_length(text: str) -> Quantity:
         except UnreadableQuantity as refusal:
             refusals.append(refusal)
     raise UnreadableQuantity(
-        "", refusals[0].understood, "write it as “0.4 deg” or, on the gauge, “0.5 mm”"
+        "", refusals[0].understood, say("write it as “0.4 deg” or, on the gauge, “0.5 mm”")
     )

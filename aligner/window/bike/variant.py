@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QWidget
 
 from aligner.drawing.theme import ROOM, Theme
+from aligner.language import say
 from aligner.sheet import Sheet
 from aligner.sheet.patterns import choices_like
 from aligner.sheet.variant import Variant, variant_of
@@ -31,20 +32,20 @@ class VariantCard(Card):
     closed = Signal()
 
     def __init__(self, theme: Theme) -> None:
-        super().__init__("A variant of this sheet")
+        super().__init__(say("A variant of this sheet"))
         self._sheet = Sheet()
-        self.name = ValueBox(theme, "Name of the variant", str, "another name")
+        self.name = ValueBox(theme, say("Name of the variant"), str, say("another name"))
         self.name.setFixedWidth(theme.px(420))
         self.rows = ChoiceRows(theme)
         self.said = wrapping("")
-        self.use = main_button("Use it for this job")
-        self.save = PressButton("Save it as a sheet file...")
-        self.leave = PressButton("Leave it")
+        self.use = main_button(say("Use it for this job"))
+        self.save = PressButton(say("Save it as a sheet file..."))
+        self.leave = PressButton(say("Leave it"))
         line = WrappingRow(spacing=ROOM)
         for button in (self.use, self.save, self.leave):
             line.add(button)
         name_line = WrappingRow(spacing=ROOM)
-        name_line.add(label("Name of the variant"))
+        name_line.add(label(self.name.name))
         name_line.add(self.name)
         self.column.addLayout(name_line)
         self.column.addWidget(self.rows)
@@ -62,7 +63,7 @@ class VariantCard(Card):
         """Begin with what the sheet is like."""
         self._sheet = sheet
         self.name.end_typing()
-        self.name.show_value(f"{sheet.name} variant".strip())
+        self.name.show_value(_named_after(sheet).strip())
         self.rows.show_choices(choices_like(sheet))
         self._say()
         self.name.setFocus(Qt.FocusReason.OtherFocusReason)
@@ -80,8 +81,12 @@ class VariantCard(Card):
 
     def variant(self) -> Variant:
         """The variant as chosen."""
-        name = self.name.line.text().strip() or f"{self._sheet.name} variant"
+        name = self.name.line.text().strip() or _named_after(self._sheet)
         return variant_of(self._sheet, name, self.rows.choices)
 
     def _say(self) -> None:
         self.said.setText(self.variant().words)
+
+
+def _named_after(sheet: Sheet) -> str:
+    return say("{bike} variant", bike=sheet.name)

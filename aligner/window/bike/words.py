@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from aligner.fastening.joints import joint_kinds
 from aligner.fastening.steps import activities
+from aligner.language import marked, say
 from aligner.sheet import (
     Fastener,
     ForkKind,
@@ -18,36 +19,80 @@ from aligner.units import LENGTH
 from aligner.units.preferred import Preferred
 
 FORKS = {
-    ForkKind.DAMPER_ROD: "damper rod",
-    ForkKind.AIR_ASSISTED: "damper rod, air-assisted",
-    ForkKind.ANTI_DIVE: "damper rod with anti-dive unit",
-    ForkKind.CARTRIDGE: "cartridge",
-    ForkKind.UPSIDE_DOWN: "upside-down",
+    ForkKind.DAMPER_ROD: marked("damper rod"),
+    ForkKind.AIR_ASSISTED: marked("damper rod, air-assisted"),
+    ForkKind.ANTI_DIVE: marked("damper rod with anti-dive unit"),
+    ForkKind.CARTRIDGE: marked("cartridge"),
+    ForkKind.UPSIDE_DOWN: marked("upside-down"),
 }
 HANDLEBARS = {
-    HandlebarPlace.ABOVE: "above the top bracket",
-    HandlebarPlace.BETWEEN: "between the brackets",
-    HandlebarPlace.BELOW: "below the top bracket",
+    HandlebarPlace.ABOVE: marked("above the top bracket"),
+    HandlebarPlace.BETWEEN: marked("between the brackets"),
+    HandlebarPlace.BELOW: marked("below the top bracket"),
 }
 #: What stands between the two names of a rule.
 RULE_KINDS = {
-    "before": "before",
-    "while_slack": "while this is slack:",
-    "after_hold": "must pass before",
-    "again_after": "and after it, once more:",
+    "before": marked("before"),
+    "while_slack": marked("while this is slack:"),
+    "after_hold": marked("must pass before"),
+    "again_after": marked("and after it, once more:"),
 }
 _RULES = {
-    "before": "{first} before {then}",
-    "while_slack": "{first} while {then} is slack",
-    "after_hold": "{then} waits for the reading: {first}",
-    "again_after": "after {first}, {then} once more",
+    "before": marked("{first} before {then}"),
+    "while_slack": marked("{first} while {then} is slack"),
+    "after_hold": marked("{then} waits for the reading: {first}"),
+    "again_after": marked("after {first}, {then} once more"),
 }
-NO_TORQUE = "missing: take it from the maker's manual"
+#: What a rule names by a key: kinds of joints where their title is another, groups, activities.
+_THINGS = frozenset(
+    (
+        marked("anti dive unit bolt"),
+        marked("damper rod bolt"),
+        marked("stem pinch"),
+        marked("handlebar clamp below"),
+        marked("handlebar clamp between"),
+        marked("handlebar clamp above"),
+        marked("axle in clamp caps"),
+        marked("axle pinch"),
+        marked("bench work"),
+        marked("stem"),
+        marked("clamps"),
+        marked("caps"),
+        marked("handlebar clamps"),
+        marked("fittings"),
+        marked("any axle"),
+        marked("brake"),
+        marked("axle pinches"),
+        marked("stem nut seated"),
+        marked("stem nut backed off"),
+        marked("stem nut set"),
+        marked("top bracket on"),
+        marked("handlebars slid on"),
+        marked("legs in"),
+        marked("protrusion equal"),
+        marked("lower bracket square"),
+        marked("legs in line"),
+        marked("steering free"),
+        marked("preload at lowest"),
+        marked("protrusion again"),
+        marked("preload back"),
+        marked("air line joined"),
+        marked("brace on"),
+        marked("anti dive lines joined"),
+        marked("wheel in"),
+        marked("brake bled"),
+        marked("lever firm"),
+        marked("fork pumped"),
+        marked("hoses free"),
+        marked("air in"),
+    )
+)
+NO_TORQUE = marked("missing: take it from the maker's manual")
 
 
 def torque_words(torque: TorqueSpecification | None) -> str:
     """A torque as the manual prints it: "21 to 25 N·m", "23 N·m ± 10 %"."""
-    return torque_text(torque) if torque else NO_TORQUE
+    return torque_text(torque) if torque else say(NO_TORQUE)
 
 
 def torque_understood(
@@ -61,7 +106,7 @@ def torque_understood(
         show: the preferred units.
     """
     if torque is None:
-        return NO_TORQUE, "attention"
+        return say(NO_TORQUE), "attention"
     words = range_words(torque, show)
     if doubts:
         return doubts, "attention"
@@ -72,7 +117,9 @@ def range_words(torque: TorqueSpecification, show: Preferred) -> str:
     """From where to where a torque is right, in the preferred unit."""
     low, high = show.show_torque(torque.low_nm), show.show_torque(torque.high_nm)
     aim = show.show_torque(torque.target_nm)
-    return aim if low == high else f"aim for {aim}, right from {low} to {high}"
+    if low == high:
+        return aim
+    return say("aim for {aim}, right from {low} to {high}", aim=aim, low=low, high=high)
 
 
 def value_words(value: Quantity, show: Preferred) -> str:
@@ -84,8 +131,13 @@ def value_words(value: Quantity, show: Preferred) -> str:
 
 def rule_words(rule: OrderRule) -> str:
     """What a rule of the maker's asks for, in words."""
-    first, then = rule.first.replace("_", " "), rule.then.replace("_", " ")
-    return _RULES.get(rule.kind, "{first}, then {then}").format(first=first, then=then)
+    return say(_RULES[rule.kind], first=thing_words(rule.first), then=thing_words(rule.then))
+
+
+def thing_words(name: str) -> str:
+    """What a rule speaks of: a fastener by its name, anything else in the trade's words."""
+    words = name.replace("_", " ")
+    return say(words) if name in joint_kinds() or words in _THINGS else words
 
 
 def rule_names(sheet: Sheet) -> list[tuple[str, object]]:
@@ -93,12 +145,12 @@ def rule_names(sheet: Sheet) -> list[tuple[str, object]]:
     kinds = {fastener.kind for fastener in sheet.fasteners}
     found: list[tuple[str, object]] = [(each.name, each.name) for each in sheet.fasteners]
     found += [
-        (f"every {kind.title}", kind.kind)
+        (say("every {joint}", joint=say(kind.title)), kind.kind)
         for kind in joint_kinds().values()
         if kind.kind in kinds and kind.kind not in {each.name for each in sheet.fasteners}
     ]
     found += [
-        (f"step: {activity.title}", activity.activity)
+        (say("step: {step}", step=say(activity.title)), activity.activity)
         for activity in activities().values()
         if activity.when == "tightening" and not activity.per
     ]
@@ -108,5 +160,8 @@ def rule_names(sheet: Sheet) -> list[tuple[str, object]]:
 def fastener_words(fastener: Fastener) -> str:
     """A fastener's name with its number of bolts: "left lower clamp, 2 bolts"."""
     kind = joint_kinds().get(fastener.kind)
-    piece = (kind.piece if kind else "") or "bolt"
-    return f"{fastener.name}, {fastener.bolts} {piece}s" if fastener.bolts > 1 else fastener.name
+    if fastener.bolts == 1:
+        return fastener.name
+    if kind is not None and kind.piece == "nut":
+        return say("{fastener}, {number} nuts", fastener=fastener.name, number=fastener.bolts)
+    return say("{fastener}, {number} bolts", fastener=fastener.name, number=fastener.bolts)
