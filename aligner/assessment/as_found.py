@@ -12,11 +12,22 @@ from dataclasses import dataclass
 from aligner.assessment.readings import gauge_of, judged, mean_of
 from aligner.gauging import Estimate, difference
 from aligner.job import Job
+from aligner.language import marked, say
 from aligner.sheet import ForkKind
 from aligner.sheet.quantities import Quantity
 from aligner.units.preferred import Preferred
 
 SIDES = ("left", "right")
+
+_HEIGHTS = (marked("left height"), marked("right height"))
+_BRACKET = (marked("left, bracket to frame"), marked("right, bracket to frame"))
+_PRELOAD = {"left": marked("left preload"), "right": marked("right preload")}
+_OIL = {"left": marked("left oil"), "right": marked("right oil")}
+_SAG = {"static": marked("static sag"), "rider": marked("rider sag")}
+_SAG_MISREAD = {
+    "static": marked("static length longer than extended: one of them is misread"),
+    "rider": marked("rider length longer than extended: one of them is misread"),
+}
 
 
 @dataclass(frozen=True)
@@ -24,7 +35,7 @@ class AsFoundRow:
     """One thing that was read or noted.
 
     Attributes:
-        name: the same in every job ("left height").
+        name: the same in every job ("left height"), in the language spoken.
         words: as a person reads it, with ± where the gauge is known.
     """
 
@@ -51,24 +62,18 @@ def as_found_rows(job: Job, show: Preferred) -> tuple[AsFoundRow, ...]:
     """Everything that was read or noted; what was not has no row."""
     found = job.as_found
     rows = [
-        *_pair_rows(job, found.protrusion, ("left height", "right height"), "heights", show),
-        *_pair_rows(
-            job,
-            found.bracket,
-            ("left, bracket to frame", "right, bracket to frame"),
-            "bracket to frame",
-            show,
-        ),
-        AsFoundRow("handlebars", found.handlebars),
-        AsFoundRow("air pressure", found.air_pressure),
-        AsFoundRow("steering", found.steering),
+        *_pair_rows(job, found.protrusion, _HEIGHTS, say("heights, difference"), show),
+        *_pair_rows(job, found.bracket, _BRACKET, say("bracket to frame, difference"), show),
+        AsFoundRow(say("handlebars"), found.handlebars),
+        AsFoundRow(say("air pressure"), found.air_pressure),
+        AsFoundRow(say("steering"), found.steering),
     ]
     for side in SIDES:
         leg = getattr(found, side)
         oil = ", ".join(part for part in (leg.oil.text if leg.oil else "", leg.oil_look) if part)
-        rows += [AsFoundRow(f"{side} preload", leg.preload), AsFoundRow(f"{side} oil", oil)]
-    for load in ("static", "rider"):
-        rows.append(AsFoundRow(f"{load} sag", sag_words(job, load, show)))
+        rows += [AsFoundRow(say(_PRELOAD[side]), leg.preload), AsFoundRow(say(_OIL[side]), oil)]
+    for load, name in _SAG.items():
+        rows.append(AsFoundRow(say(name), sag_words(job, load, show)))
     return tuple(row for row in rows if row.words)
 
 
@@ -97,8 +102,10 @@ def difference_words(
     found = judged(unlike.value_mm, unlike.standard_uncertainty_mm, unlike.degrees_of_freedom, None)
     size = _sized(abs(unlike.value_mm), found.judgement.expanded_uncertainty, show)
     if unlike.value_mm == 0:
-        return f"left and right alike, {size}"
-    return f"left {'more' if unlike.value_mm > 0 else 'less'} by {size}"
+        return say("left and right alike, {size}", size=size)
+    if unlike.value_mm > 0:
+        return say("left more by {size}", size=size)
+    return say("left less by {size}", size=size)
 
 
 def sag_words(job: Job, load: str, show: Preferred) -> str:
@@ -112,21 +119,20 @@ def sag_words(job: Job, load: str, show: Preferred) -> str:
         return ""
     size = _mean(sag.extended) - _mean(loaded)
     if size < 0:
-        return f"{load} length longer than extended: one of them is misread"
+        return say(_SAG_MISREAD[load])
     return show.show_length(size)
 
 
 def _pair_rows(
-    job: Job, pair: object, names: tuple[str, str], both: str, show: Preferred
+    job: Job, pair: object, names: tuple[str, str], unlike: str, show: Preferred
 ) -> list[AsFoundRow]:
     gauge: str | None = getattr(pair, "gauge", None)
     left, right = (getattr(pair, side) for side in SIDES)
     rows = [
-        AsFoundRow(name, mean_words(job, readings, gauge, show))
+        AsFoundRow(say(name), mean_words(job, readings, gauge, show))
         for name, readings in zip(names, (left, right), strict=True)
     ]
-    unlike = difference_words(job, left, right, gauge, show)
-    return [*rows, AsFoundRow(f"{both}, difference", unlike)]
+    return [*rows, AsFoundRow(unlike, difference_words(job, left, right, gauge, show))]
 
 
 def estimate_words(estimate: Estimate, show: Preferred) -> str:

@@ -15,6 +15,7 @@ from aligner.assessment.corrections import Subject
 from aligner.gauging import Verdict
 from aligner.job import Job, PlateReadings
 from aligner.job.edits_align import with_distances, with_in_line, with_protrusion
+from aligner.language import marked, say
 from aligner.sheet.quantities import Length, Quantity, SignedLength
 
 #: Readings of each length before any verdict asks for more, and the most that are asked for.
@@ -22,20 +23,23 @@ FEWEST, MOST = 3, 8
 
 _FIELDS: dict[str, tuple[tuple[str, str, type[Quantity], bool], ...]] = {
     "plate": (
-        ("gap", "gap at the plate", Length, True),
-        ("height", "height of the plate on the tubes", Length, False),
+        ("gap", marked("gap at the plate"), Length, True),
+        ("height", marked("height of the plate on the tubes"), Length, False),
     ),
     "bars": (
-        ("end_difference", "lower bar's end ahead", SignedLength, True),
-        ("half_length", "half length of the bars", Length, False),
-        ("height", "height between the bars", Length, False),
+        ("end_difference", marked("lower bar's end ahead"), SignedLength, True),
+        ("half_length", marked("half length of the bars"), Length, False),
+        ("height", marked("height between the bars"), Length, False),
     ),
     "spread": (
-        ("upper", "upper width", Length, True),
-        ("lower", "lower width", Length, True),
-        ("height", "height between the widths", Length, False),
+        ("upper", marked("upper width"), Length, True),
+        ("lower", marked("lower width"), Length, True),
+        ("height", marked("height between the widths"), Length, False),
     ),
 }
+_LEG = {"left": marked("left leg"), "right": marked("right leg")}
+_SIDE = {"left": marked("left side"), "right": marked("right side")}
+_PAIR_AND_SIDE = {"left": marked("{pair}, left"), "right": marked("{pair}, right")}
 
 
 @dataclass(frozen=True)
@@ -65,12 +69,17 @@ class ReadingPlace:
         """What is asked for now: "left leg, reading 2 of 3"."""
         if self.wanted < 2:
             return self.name
-        return f"{self.name}, reading {len(self.readings) + 1} of {self.wanted}"
+        return say(
+            "{length}, reading {number} of {wanted}",
+            length=self.name,
+            number=len(self.readings) + 1,
+            wanted=self.wanted,
+        )
 
     @property
     def step_name(self) -> str:
         """Name of the undoable step that adds a reading."""
-        return f"reading, {self.name}"
+        return say("reading, {length}", length=self.name)
 
 
 def reading_places(job: Job, assessment: Assessment) -> tuple[ReadingPlace, ...]:
@@ -153,7 +162,7 @@ def _heights(job: Job, assessment: Assessment) -> Iterator[ReadingPlace]:
     for side in ("left", "right"):
         readings = getattr(job.align.protrusion, side)
         yield ReadingPlace(
-            Subject.PROTRUSION, f"{side} leg", SignedLength, readings, wanted, field=side
+            Subject.PROTRUSION, say(_LEG[side]), SignedLength, readings, wanted, field=side
         )
 
 
@@ -163,7 +172,7 @@ def _distances(job: Job, assessment: Assessment) -> Iterator[ReadingPlace]:
     several = len(job.align.squaring) > 1
     for place, pair in enumerate(job.align.squaring):
         for side in ("left", "right"):
-            name = f"{pair.name}, {side}" if several else f"{side} side"
+            name = say(_PAIR_AND_SIDE[side], pair=pair.name) if several else say(_SIDE[side])
             readings = getattr(pair, side)
             yield ReadingPlace(
                 Subject.SQUARING, name, Length, readings, wanted, field=side, pair=place
@@ -177,6 +186,6 @@ def _in_line(job: Job, assessment: Assessment) -> Iterator[ReadingPlace]:
     for field, name, kind, is_repeated in _FIELDS[readings.method]:
         held = getattr(readings, field)
         if is_repeated:
-            yield ReadingPlace(Subject.IN_LINE, name, kind, held, wanted, field=field)
+            yield ReadingPlace(Subject.IN_LINE, say(name), kind, held, wanted, field=field)
         elif held is None and found.geometry is None:
-            yield ReadingPlace(Subject.IN_LINE, name, kind, (), 1, field=field)
+            yield ReadingPlace(Subject.IN_LINE, say(name), kind, (), 1, field=field)

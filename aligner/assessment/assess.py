@@ -26,6 +26,7 @@ from aligner.assessment.steering import SteeringAssessment, assess_steering
 from aligner.assessment.tightening import TighteningAssessment, assess_tightening
 from aligner.gauging import Verdict
 from aligner.job import Job, PlateReadings
+from aligner.language import say
 from aligner.units.preferred import Preferred
 
 if TYPE_CHECKING:
@@ -69,7 +70,10 @@ class Assessment:
         found += [*self.inspection.notices, *self.build.notices]
         still_open = open_since_signed(self.job, self.tightening)
         if still_open:
-            text = f"The job is signed off, and the sign-off does not hold: {still_open}."
+            text = say(
+                "The job is signed off, and the sign-off does not hold: {still_open}.",
+                still_open=still_open,
+            )
             found.append(attention("prove.sign_off", text))
         return tuple(found)
 

@@ -18,6 +18,7 @@ from aligner.assessment.readings import Judged
 from aligner.assessment.squaring import SquaringAssessment, assess_squaring, reference_pair
 from aligner.gauging import Verdict
 from aligner.job import Align, AsFound, Gauge, Job, ProtrusionReadings
+from aligner.language import say, spoken
 from aligner.sheet import Sheet
 from aligner.sheet.dimensions import Fork, ProtrusionLimits, TurnLimits
 from aligner.sheet.quantities import Length
@@ -89,6 +90,7 @@ def attempt_series(job: Job) -> tuple[AttemptSeries, ...]:
         in_line=job.sheet.in_line,
         as_found=job.as_found.protrusion,
         square_is_length=_square_is_length(job),
+        language=spoken(),
     )
     attempts = [(attempt.closed, attempt.align) for attempt in job.attempts]
     rows = [
@@ -111,7 +113,7 @@ def attempt_series(job: Job) -> tuple[AttemptSeries, ...]:
 
 @dataclass(frozen=True)
 class _Measure:
-    """All that an attempt's readings are held against; hashable, so that it is done once."""
+    """All that an attempt's row depends on beside its readings; hashable, so it is done once."""
 
     gauges: tuple[tuple[str, Gauge], ...]
     fork: Fork
@@ -120,6 +122,7 @@ class _Measure:
     in_line: TurnLimits
     as_found: ProtrusionReadings
     square_is_length: bool
+    language: str
 
 
 @lru_cache(maxsize=128)
@@ -175,14 +178,14 @@ def _heights(place: AttemptRow, found: ProtrusionAssessment) -> AttemptRow:
         return place
     remark = ""
     if found.verdict is not difference.verdict and found.goal_mm is not None:
-        remark = "a leg is not at the height it should have"
+        remark = say("a leg is not at the height it should have")
         if found.verdict is Verdict.UNSETTLED:
-            remark = "whether each leg is at its height is not settled"
+            remark = say("whether each leg is at its height is not settled")
     return _row(place, difference.value, difference, found.verdict, remark)
 
 
 def _square(place: AttemptRow, found: SquaringAssessment, *, is_length: bool) -> AttemptRow:
-    remark = "the pairs disagree" if found.disagree else ""
+    remark = say("the pairs disagree") if found.disagree else ""
     if not is_length:
         turn = found.turn
         return _row(place, turn.value, turn, found.verdict, remark) if turn else place
@@ -206,7 +209,7 @@ def _in_line(place: AttemptRow, found: InLineAssessment, *, is_length: bool) -> 
         return place
     if found.is_convergence and found.tells_twist:
         # Both were read, and what is judged is the convergence: the twist stands without it.
-        row = _row(place, angle, None, found.verdict, "the legs are not parallel")
+        row = _row(place, angle, None, found.verdict, say("the legs are not parallel"))
         return place if is_length else row
     if not is_length:
         return _row(place, angle, judged, found.verdict)

@@ -14,9 +14,17 @@ from aligner.fastening.head_bearing import PullRange, pull_at_radius, pull_momen
 from aligner.gauging import Verdict
 from aligner.job import Job
 from aligner.job.build import FallAway
+from aligner.language import marked, say
 
 WHERE = "build.bearing"
 _METRE_MM = 1000.0
+
+#: What to say of the steering where it does not fall away as it should.
+_FELT = {
+    FallAway.SLOW: marked("The steering falls slowly or stops on the way."),
+    FallAway.NOTCH: marked("The steering catches in the middle."),
+    FallAway.PLAY: marked("The head bearing knocks: it has play."),
+}
 
 
 @dataclass(frozen=True)
@@ -64,7 +72,7 @@ def assess_bearing(job: Job) -> BearingAssessment:
     read = job.build.bearing
     notices: list[Notice] = []
     low, high = _band_nm(job, notices)
-    missing = () if high is not None else ("drag of the head bearing",)
+    missing = () if high is not None else (say("drag of the head bearing"),)
     radius = read.radius.value if read.radius else None
     if radius is None and job.sheet.legs.bearing.radius is not None:
         radius = job.sheet.legs.bearing.radius.value
@@ -82,17 +90,13 @@ def assess_bearing(job: Job) -> BearingAssessment:
             if wanted is not None:
                 verdict = _verdict(pulls, wanted)
         elif pull is not None:
-            notices.append(attention(f"{WHERE}.radius", "The radius of the pull is missing."))
+            notices.append(attention(f"{WHERE}.radius", say("The radius of the pull is missing.")))
     except AlignerError as error:
         notices.append(refused(WHERE, error))
-    if read.fall_away not in (None, FallAway.FREE):
-        notices.append(
-            attention(f"{WHERE}.fall_away", f"The steering {read.fall_away.value}.")
-            if read.fall_away is not FallAway.PLAY
-            else attention(f"{WHERE}.fall_away", "The head bearing knocks: it has play.")
-        )
+    if read.fall_away in _FELT:
+        notices.append(attention(f"{WHERE}.fall_away", say(_FELT[read.fall_away])))
     if pull is not None and high is None:
-        text = "The sheet gives no drag for the head bearing: the pull is kept, not judged."
+        text = say("The sheet gives no drag for the head bearing: the pull is kept, not judged.")
         notices.append(note("sheet.legs.bearing", text))
     return BearingAssessment(
         pull,
@@ -117,7 +121,7 @@ def _band_nm(job: Job, notices: list[Notice]) -> tuple[float | None, float | Non
     if given.pull_high is None:
         return None, None
     if given.radius is None or given.radius.value <= 0:
-        text = "The sheet gives a pull for the head bearing and no radius for it."
+        text = say("The sheet gives a pull for the head bearing and no radius for it.")
         notices.append(attention("sheet.legs.bearing.radius", text))
         return None, None
     arm = given.radius.value
@@ -128,7 +132,9 @@ def _band_nm(job: Job, notices: list[Notice]) -> tuple[float | None, float | Non
 def _in_order(low: float, high: float, notices: list[Notice]) -> tuple[float | None, float | None]:
     if low <= high:
         return low, high
-    text = "The head bearing's drag runs from more to less on the sheet: put the lower one first."
+    text = say(
+        "The head bearing's drag runs from more to less on the sheet: put the lower one first."
+    )
     notices.append(attention("sheet.legs.bearing", text))
     return None, None
 

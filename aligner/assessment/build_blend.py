@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from aligner.errors import AlignerError
 from aligner.job import Job
+from aligner.language import say
 from aligner.legs import Blend, blend_for_target
 
 
@@ -32,10 +33,10 @@ def assess_blend(job: Job) -> BlendAssessment:
     """The blend of a job's two oils."""
     given = job.build.blend
     named = (
-        ("the first oil's viscosity", given.first),
-        ("the second oil's viscosity", given.second),
-        ("the wanted viscosity", given.wanted),
-        ("the amount", given.amount),
+        (say("the first oil's viscosity"), given.first),
+        (say("the second oil's viscosity"), given.second),
+        (say("the wanted viscosity"), given.wanted),
+        (say("the amount"), given.amount),
     )
     missing = tuple(words for words, value in named if value is None)
     first, second, wanted, amount = given.first, given.second, given.wanted, given.amount

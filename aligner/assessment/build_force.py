@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from aligner.assessment.build_oil import OilAssessment, leg_bore
 from aligner.errors import AlignerError
 from aligner.job import Job
+from aligner.language import marked, say
 from aligner.legs import (
     ATMOSPHERE_KPA,
     AirColumn,
@@ -51,7 +52,7 @@ class ForceAssessment:
 def assess_force(job: Job, oil: OilAssessment) -> ForceAssessment:
     """The air's force in both legs of a job."""
     missing = list(_missing(job))
-    missing += [f"the {side} leg's air gap" for side in _SIDES if oil.leg(side).gap is None]
+    missing += [say(gap) for side, gap in _AIR_GAP.items() if oil.leg(side).gap is None]
     bore, travel = leg_bore(job), job.sheet.legs.travel
     left_gap, right_gap = oil.left.gap, oil.right.gap
     no_spring = job.sheet.legs.spring.displaced is None
@@ -83,15 +84,15 @@ def mean_column(job: Job, oil: OilAssessment) -> AirColumn | None:
     return _column(job, bore, sum(gaps) / len(gaps), ISOTHERMAL)
 
 
-_SIDES = ("left", "right")
+_AIR_GAP = {"left": marked("the left leg's air gap"), "right": marked("the right leg's air gap")}
 
 
 def _missing(job: Job) -> tuple[str, ...]:
     legs = job.sheet.legs
     named = (
-        ("bore of the tube", legs.bore),
-        ("travel", legs.travel),
-        ("outside of the sliding tube", _sliding_tube_mm(job)),
+        (say("bore of the tube"), legs.bore),
+        (say("travel"), legs.travel),
+        (say("outside of the sliding tube"), _sliding_tube_mm(job)),
     )
     return tuple(words for words, value in named if value is None)
 

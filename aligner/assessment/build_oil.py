@@ -25,6 +25,7 @@ from aligner.errors import AlignerError
 from aligner.gauging import Advice, Difference, Estimate, Term, Verdict, difference, settling_advice
 from aligner.job import Job
 from aligner.job.build import LegOil
+from aligner.language import say
 from aligner.legs import (
     LegBore,
     VolumeComparison,
@@ -119,7 +120,7 @@ def assess_oil(job: Job) -> OilAssessment:
         notices += gauge_notices(job, build.gauge, WHERE)
         if oil.air_gap_tolerance is None:
             where = "sheet.legs.oil.air_gap_tolerance"
-            notices.append(attention(where, "The sheet gives no tolerance for the air gap."))
+            notices.append(attention(where, say("The sheet gives no tolerance for the air gap.")))
     unlike: Judged | None = None
     terms: Difference | None = None
     if left.gap and right.gap:
@@ -213,11 +214,11 @@ def _missing(job: Job) -> tuple[str, ...]:
     legs = job.sheet.legs
     found = []
     if legs.oil.air_gap is None and legs.oil.volume is None:
-        found.append("air gap or volume of oil")
+        found.append(say("air gap or volume of oil"))
     if legs.oil.air_gap is not None and legs.oil.air_gap_tolerance is None:
-        found.append("tolerance of the air gap")
+        found.append(say("tolerance of the air gap"))
     if legs.oil.air_gap is None and legs.oil.volume and legs.oil.volume_tolerance is None:
-        found.append("tolerance of the volume")
+        found.append(say("tolerance of the volume"))
     if legs.bore is None:
-        found.append("bore of the tube")
+        found.append(say("bore of the tube"))
     return tuple(found)

@@ -15,6 +15,7 @@ from aligner.assessment.readings import Judged, gauge_of, judged, mean_of
 from aligner.errors import AlignerError
 from aligner.gauging import Term, Verdict, combine
 from aligner.job import Job
+from aligner.language import listed, marked, say
 from aligner.legs import (
     Sag,
     SagReadings,
@@ -28,6 +29,29 @@ from aligner.legs import (
 from aligner.sheet.quantities import Length, Quantity, Ratio
 
 WHERE = "build.sag"
+
+_STILL_TO_READ = {
+    "static": marked("For the static sag {lengths} is still to be read."),
+    "rider": marked("For the rider sag {lengths} is still to be read."),
+}
+_CHANGED_OVER = {
+    "static": marked(
+        "Static sag. The length after pushing down is the longer: the two sets were changed over."
+    ),
+    "rider": marked(
+        "Rider sag. The length after pushing down is the longer: the two sets were changed over."
+    ),
+}
+_NO_BAND = {
+    "static": marked("The sheet gives no band for the static sag, or no travel to take it from."),
+    "rider": marked("The sheet gives no band for the rider sag, or no travel to take it from."),
+}
+_BAND_TURNED_ROUND = {
+    "static": marked(
+        "The band for the static sag runs from more to less: put the lower one first."
+    ),
+    "rider": marked("The band for the rider sag runs from more to less: put the lower one first."),
+}
 
 
 @dataclass(frozen=True)
@@ -87,11 +111,11 @@ def assess_sag(job: Job, oil: OilAssessment) -> SagAssessment:
     static = _under(job, oil, "static", notices)
     rider = _under(job, oil, "rider", notices)
     if (static.sag or rider.sag) and travel is None:
-        notices.append(note("sheet.legs.travel", "The sheet gives no travel: no share of it."))
+        text = say("The sheet gives no travel: no share of it.")
+        notices.append(note("sheet.legs.travel", text))
     if static.sag and rider.sag and rider.sag.sag_mm < static.sag.sag_mm:
-        notices.append(
-            attention(WHERE, "The sag is less with the rider than without: one set is misread.")
-        )
+        text = say("The sag is less with the rider than without: one set is misread.")
+        notices.append(attention(WHERE, text))
     return SagAssessment(static, rider, travel.value if travel else None, tuple(notices))
 
 
@@ -101,11 +125,14 @@ def _under(job: Job, oil: OilAssessment, load: str, notices: list[Notice]) -> Sa
     up = getattr(lengths, f"{load}_up")
     if not (down or up):
         return SagUnderLoad()
-    named = (("the extended length", lengths.extended), ("pushed down", down), ("lifted up", up))
+    named = (
+        (say("the extended length"), lengths.extended),
+        (say("pushed down"), down),
+        (say("lifted up"), up),
+    )
     missing = [words for words, readings in named if not readings]
     if missing:
-        text = f"For the {load} sag {' and '.join(missing)} is still to be read."
-        notices.append(note(WHERE, text))
+        notices.append(note(WHERE, say(_STILL_TO_READ[load], lengths=listed(missing))))
         return SagUnderLoad()
     try:
         sag = measured_sag(SagReadings(_mm(lengths.extended), _mm(down), _mm(up)))
@@ -119,20 +146,17 @@ def _judged(
     job: Job, oil: OilAssessment, load: str, sag: Sag, notices: list[Notice]
 ) -> SagUnderLoad:
     if sag.stiction_mm < 0:
-        text = "The length after pushing down is the longer: the two sets were changed over."
-        notices.append(attention(f"{WHERE}.{load}_down", f"{load.capitalize()} sag. {text}"))
+        notices.append(attention(f"{WHERE}.{load}_down", say(_CHANGED_OVER[load])))
     travel = job.sheet.legs.travel
     share = share_of_travel(sag.sag_mm, travel.value) if travel else None
     band = job.sheet.legs.sag
     low = _band_mm(job, getattr(band, f"{load}_low"))
     high = _band_mm(job, getattr(band, f"{load}_high"))
     if low is None or high is None:
-        text = f"The sheet gives no band for the {load} sag, or no travel to take it from."
-        notices.append(note("sheet.legs.sag", text))
+        notices.append(note("sheet.legs.sag", say(_NO_BAND[load])))
         return SagUnderLoad(sag, share, low, high)
     if low > high:
-        text = f"The band for the {load} sag runs from more to less: put the lower one first."
-        notices.append(attention("sheet.legs.sag", text))
+        notices.append(attention("sheet.legs.sag", say(_BAND_TURNED_ROUND[load])))
         return SagUnderLoad(sag, share, low, high)
     middle = (low + high) / 2
     spread, dof = _uncertainty(job, load)

@@ -12,6 +12,7 @@ from aligner.assessment.build_bearing import BearingAssessment
 from aligner.assessment.build_oil import OilAssessment
 from aligner.assessment.build_sag import SagAssessment
 from aligner.job import Job
+from aligner.language import marked, say
 from aligner.units.shown import rounded
 
 
@@ -20,7 +21,7 @@ class BuildSetting:
     """One thing that was set.
 
     Attributes:
-        name: the same in every job ("left air gap").
+        name: the same in every job ("left air gap"), in the language spoken.
         value: in the unit; `None` where it is words alone (the oil's name).
         unit: "mm", "ml", "%", "N·m"; "" for words.
         words: as a person reads it.
@@ -32,31 +33,39 @@ class BuildSetting:
     words: str
 
 
+_AIR_GAP = {"left": marked("left air gap"), "right": marked("right air gap")}
+_OIL = {"left": marked("left oil"), "right": marked("right oil")}
+
+
 def build_settings(
     job: Job, oil: OilAssessment, sag: SagAssessment, bearing: BearingAssessment
 ) -> tuple[BuildSetting, ...]:
     """The rows of a job; what was not read has none."""
     rows: list[BuildSetting] = []
     if job.build.oil:
-        rows.append(BuildSetting("oil", None, "", job.build.oil))
+        rows.append(BuildSetting(say("oil"), None, "", job.build.oil))
     for side in ("left", "right"):
         leg = oil.leg(side)
         if leg.gap is not None:
-            rows.append(_row(f"{side} air gap", leg.gap.value_mm, "mm", 1))
+            rows.append(_row(say(_AIR_GAP[side]), leg.gap.value_mm, "mm", 1))
         if leg.volume_ml is not None:
-            rows.append(_row(f"{side} oil", leg.volume_ml, "ml", 0))
-    for name, under in (("static sag", sag.static), ("rider sag", sag.rider)):
+            rows.append(_row(say(_OIL[side]), leg.volume_ml, "ml", 0))
+    for name, share, under in (
+        (say("static sag"), say("static sag, share of travel"), sag.static),
+        (say("rider sag"), say("rider sag, share of travel"), sag.rider),
+    ):
         if under.sag is not None:
             rows.append(_row(name, under.sag.sag_mm, "mm", 1))
             if under.share is not None:
-                rows.append(_row(f"{name}, share of travel", under.share * 100, "%", 0))
+                rows.append(_row(share, under.share * 100, "%", 0))
     preload = job.sheet.legs.spring.preload
     if preload is not None:
-        rows.append(_row("preload", preload.value, "mm", 1))
+        rows.append(_row(say("preload"), preload.value, "mm", 1))
     if bearing.drag_nm is not None:
-        rows.append(_row("head bearing drag", bearing.drag_nm, "N·m", 2))
+        rows.append(_row(say("head bearing drag"), bearing.drag_nm, "N·m", 2))
     if bearing.fall_away is not None:
-        rows.append(BuildSetting("head bearing", None, "", bearing.fall_away.value))
+        felt = say(bearing.fall_away.value)
+        rows.append(BuildSetting(say("head bearing"), None, "", felt))
     return tuple(rows)
 
 

@@ -18,6 +18,7 @@ from aligner.fastening.torque import (
     printed_pair_disagreement,
     printed_torque,
 )
+from aligner.language import say
 from aligner.sheet import Fastener, Sheet, TorqueSpecification
 from aligner.sheet.quantities import Torque
 
@@ -65,7 +66,7 @@ def unplanned(sheet: Sheet) -> tuple[Notice, ...]:
         try:
             joint_of(fastener)
         except AlignerError as error:
-            text = f"There is no list until this is put right: {error}."
+            text = say("There is no list until this is put right: {error}.", error=error)
             found.append(attention(f"sheet.fasteners.{fastener.name}", text))
     return tuple(found)
 
@@ -89,25 +90,34 @@ def _missing(fastener: Fastener) -> list[Notice]:
         found.append(
             attention(
                 f"{where}.torque",
-                f"The torque of the {fastener.name} is missing: take it from the maker's manual "
-                "for this model and year, the table of torques or the fork chapter. It is never "
-                "guessed here.",
+                say(
+                    "The torque of the {fastener} is missing: take it from the maker's manual "
+                    "for this model and year, the table of torques or the fork chapter. It is "
+                    "never guessed here.",
+                    fastener=fastener.name,
+                ),
             )
         )
     if fastener.kind == "stem_nut" and fastener.seating is None:
         found.append(
             attention(
                 f"{where}.seating",
-                f"The torque that seats the bearing under the {fastener.name} is missing: take "
-                "it from the steering chapter of the maker's manual. It is never guessed here.",
+                say(
+                    "The torque that seats the bearing under the {fastener} is missing: take it "
+                    "from the steering chapter of the maker's manual. It is never guessed here.",
+                    fastener=fastener.name,
+                ),
             )
         )
     if fastener.kind == "stem_nut" and fastener.back_off is None:
         found.append(
             attention(
                 f"{where}.back_off",
-                f"How far the {fastener.name} is backed off after seating is missing: take it "
-                "from the steering chapter of the maker's manual.",
+                say(
+                    "How far the {fastener} is backed off after seating is missing: take it from "
+                    "the steering chapter of the maker's manual.",
+                    fastener=fastener.name,
+                ),
             )
         )
     return found
@@ -119,10 +129,16 @@ def _side(fastener: Fastener) -> list[Notice]:
     if kind is None:
         return []
     if kind.sided == "always" and fastener.side is None:
-        text = f"The {fastener.name} has no side: say whether it is the rider's left or right."
+        text = say(
+            "The {fastener} has no side: say whether it is the rider's left or right.",
+            fastener=fastener.name,
+        )
         return [attention(where, text)]
     if kind.sided == "never" and fastener.side is not None:
-        text = f"The {fastener.name} stands in the middle of the machine: leave its side out."
+        text = say(
+            "The {fastener} stands in the middle of the machine: leave its side out.",
+            fastener=fastener.name,
+        )
         return [note(where, text)]
     return []
 
@@ -134,13 +150,17 @@ def _torque_questions(fastener: Fastener) -> list[Notice]:
     try:
         thread = parse_thread(fastener.thread)
     except AlignerError as error:
-        text = f"{error}; until then the torque of the {fastener.name} is not held against it."
+        text = say(
+            "{error}; until then the torque of the {fastener} is not held against it.",
+            error=error,
+            fastener=fastener.name,
+        )
         return [note(f"sheet.fasteners.{fastener.name}.thread", text)]
     found = []
     for field, torque in (("torque", fastener.torque), ("seating", fastener.seating)):
-        said = _question(torque, thread, fastener.strength_class) if torque else None
-        if said:
-            text = f"{fastener.name[:1].upper()}{fastener.name[1:]}: {said}"
+        asked = _question(torque, thread, fastener.strength_class) if torque else None
+        if asked:
+            text = f"{fastener.name[:1].upper()}{fastener.name[1:]}: {asked}"
             found.append(attention(f"sheet.fasteners.{fastener.name}.{field}", text))
     return found
 
@@ -167,9 +187,10 @@ def _disagreements(fastener: Fastener) -> list[Notice]:
         where = f"sheet.fasteners.{fastener.name}.{field}.also_printed"
         text = f"{fastener.name[:1].upper()}{fastener.name[1:]}: {apart}."
         if apart.is_cut_copy:
-            found.append(note(where, f"{text} The value typed first is the one used here."))
+            first = say("The value typed first is the one used here.")
+            found.append(note(where, f"{text} {first}"))
         else:
-            found.append(attention(where, f"{text} Look at the manual again."))
+            found.append(attention(where, f"{text} {say('Look at the manual again.')}"))
     return found
 
 

@@ -8,10 +8,24 @@ from aligner.assessment.inspection import InspectionAssessment, PlaceStanding
 from aligner.gauging import Verdict
 from aligner.job.inspect import CarriedFinding, Finding
 from aligner.job.inspection_points import InspectionPoint, LimitKind
+from aligner.language import marked, say
 from aligner.sheet.inspection import LimitOf
 from aligner.units.preferred import Preferred
 
-FINDING_WORDS = {Finding.GOOD: "good", Finding.WATCH: "watch", Finding.REPLACE: "replace"}
+FINDING_WORDS = {
+    Finding.GOOD: marked("good"),
+    Finding.WATCH: marked("watch"),
+    Finding.REPLACE: marked("replace"),
+}
+#: A limit as the manual prints it: of what is measured, of the bend, of what is indicated.
+_LIMITS: dict[tuple[LimitKind, LimitOf | None], str] = {
+    (LimitKind.MOST, None): marked("at most {size}"),
+    (LimitKind.MOST, LimitOf.BEND): marked("at most {size} bend"),
+    (LimitKind.MOST, LimitOf.INDICATED): marked("at most {size} indicated"),
+    (LimitKind.LEAST, None): marked("at least {size}"),
+    (LimitKind.LEAST, LimitOf.BEND): marked("at least {size} bend"),
+    (LimitKind.LEAST, LimitOf.INDICATED): marked("at least {size} indicated"),
+}
 
 
 @dataclass(frozen=True)
@@ -40,9 +54,9 @@ def findings(inspection: InspectionAssessment, show: Preferred) -> tuple[Finding
     """Every place that anything was found at, in order."""
     return tuple(
         FindingRow(
-            point=each.point.name,
+            point=say(each.point.name),
             side=each.where,
-            finding=finding_words(each) or "not looked at",
+            finding=finding_words(each) or say("not looked at"),
             numbers=number_words(each, show),
             note=each.found.note,
             photographs=each.found.photographs,
@@ -58,8 +72,8 @@ def finding_words(standing: PlaceStanding) -> str:
     if finding is None:
         return ""
     if finding is Finding.REPLACE:
-        return "replace, still due" if standing.is_due else "replaced, new part fitted"
-    return FINDING_WORDS[finding]
+        return say("replace, still due") if standing.is_due else say("replaced, new part fitted")
+    return say(FINDING_WORDS[finding])
 
 
 def number_words(standing: PlaceStanding, show: Preferred) -> str:
@@ -73,11 +87,12 @@ def number_words(standing: PlaceStanding, show: Preferred) -> str:
         number, unit = size.split(" ", 1)
         size = f"{number} ± {size_words(standing.point, spread, show).split(' ', 1)[0]} {unit}"
     if measure.is_halved:
-        size = f"bend {size} ({size_words(standing.point, measured.read_mm, show)} indicated)"
+        read = size_words(standing.point, measured.read_mm, show)
+        size = say("bend {size} ({read} indicated)", size=size, read=read)
     limit = limit_words(standing, show)
     if not limit:
-        return f"{size}, limit missing"
-    return f"{size}, {limit}: {measured.verdict.value}"
+        return say("{size}, limit missing", size=size)
+    return f"{size}, {limit}: {say(measured.verdict.value)}"
 
 
 def limit_words(standing: PlaceStanding, show: Preferred) -> str:
@@ -85,11 +100,8 @@ def limit_words(standing: PlaceStanding, show: Preferred) -> str:
     limit, measure = standing.limit, standing.point.measure
     if limit is None or measure is None:
         return ""
-    way = "at most" if measure.limit is LimitKind.MOST else "at least"
-    of = ""
-    if measure.is_halved:
-        of = " bend" if limit.of is LimitOf.BEND else " indicated"
-    return f"{way} {size_words(standing.point, limit.value.value, show)}{of}"
+    size = size_words(standing.point, limit.value.value, show)
+    return say(_LIMITS[measure.limit, limit.of if measure.is_halved else None], size=size)
 
 
 def verdict_advice(standing: PlaceStanding) -> str:
@@ -98,14 +110,14 @@ def verdict_advice(standing: PlaceStanding) -> str:
     if measured is None:
         return ""
     if measured.standard_uncertainty_mm is None:
-        return "Name the gauge: without it nobody knows how sure the number is."
+        return say("Name the gauge: without it nobody knows how sure the number is.")
     match measured.verdict:
         case Verdict.MISSING:
-            return "The limit is missing: take it from the manual."
+            return say("The limit is missing: take it from the manual.")
         case Verdict.UNSETTLED:
-            return "Too near the limit for this gauge to tell: use a finer one, or watch it."
+            return say("Too near the limit for this gauge to tell: use a finer one, or watch it.")
         case Verdict.OUT if standing.found.finding is Finding.GOOD:
-            return "It measures out and is marked good: say why in the note."
+            return say("It measures out and is marked good: say why in the note.")
         case _:
             return ""
 
@@ -114,11 +126,11 @@ def carried_words(
     point: InspectionPoint, carried: CarriedFinding, value: float | None, show: Preferred
 ) -> str:
     """What an earlier job said: "Watch, 2025-05-02: 0.12 mm; a slight mark"."""
-    finding = "Not replaced yet" if carried.finding is Finding.REPLACE else "Watch"
-    on = f", {carried.on}" if carried.on else ", earlier"
+    finding = say("Not replaced yet") if carried.finding is Finding.REPLACE else say("Watch")
+    on = carried.on or say("earlier", meaning="instead of a day")
     number = f": {size_words(point, value, show)}" if value is not None else ""
-    said = f"; {carried.note}" if carried.note else ""
-    return f"{finding}{on}{number}{said}"
+    noted = f"; {carried.note}" if carried.note else ""
+    return f"{finding}, {on}{number}{noted}"
 
 
 def size_words(point: InspectionPoint, mm: float, show: Preferred) -> str:

@@ -11,6 +11,7 @@ from datetime import datetime
 
 from aligner.fastening.steps import Step
 from aligner.job import Action, Align, Job, LogEntry
+from aligner.language import say
 
 _NEVER_MOVES = ("hold", "look")
 
@@ -48,7 +49,7 @@ def why_stale(job: Job, step: Step, steps: Sequence[Step], ticked_since: Iterabl
     begun = begun_at(job, step.reads or "")
     for entry in ticked_since:
         if _is_after(entry, begun):
-            return "the readings are from before the clamps were tightened: measure again"
+            return say("the readings are from before the clamps were tightened: measure again")
     if all(entry.action is Action.TICKED for entry in job.log):
         return ""
     before = {each.key for each in _up_to(steps, step) if each.kind not in _NEVER_MOVES}
@@ -59,9 +60,9 @@ def why_stale(job: Job, step: Step, steps: Sequence[Step], ticked_since: Iterabl
             continue
         is_slackened = entry.action is Action.UNTICKED and entry.step in standing_on_it
         if entry.step in before or is_slackened:
-            return (
-                f"the readings are from before “{titles[entry.step]}” was opened again: "
-                "measure again"
+            return say(
+                "the readings are from before “{step}” was opened again: measure again",
+                step=titles[entry.step],
             )
     return ""
 

@@ -26,26 +26,40 @@ from aligner.errors import AlignerError
 from aligner.gauging import Advice, Term, Verdict, combine, settling_advice
 from aligner.geometry import Corner, ForkDimensions, InLine, from_bars, from_plate, from_spread
 from aligner.job import BarReadings, InLineReadings, Job, PlateReadings, SpreadReadings
+from aligner.language import marked, say
 from aligner.sheet.quantities import Angle, Length, Quantity
 
 WHERE = "align.in_line"
 
 #: What the geometry calls a value: the field it stands in, and the words for it.
 _FIELDS = {
-    "in_line gap": (f"{WHERE}.gap", "the gap"),
-    "in_line height": (f"{WHERE}.height", "the height"),
-    "in_line end_difference": (f"{WHERE}.end_difference", "the end difference"),
-    "in_line half_length": (f"{WHERE}.half_length", "the half length"),
-    "in_line upper_width": (f"{WHERE}.upper", "the upper width"),
-    "in_line lower_width": (f"{WHERE}.lower", "the lower width"),
-    "in_line widths": (f"{WHERE}.lower", "the difference of the widths"),
-    "leg_spacing": ("sheet.fork.leg_spacing", "the sheet's leg spacing"),
-    "bracket_spacing": ("sheet.fork.bracket_spacing", "the sheet's bracket spacing"),
+    "in_line gap": (f"{WHERE}.gap", marked("the gap")),
+    "in_line height": (f"{WHERE}.height", marked("the height")),
+    "in_line end_difference": (f"{WHERE}.end_difference", marked("the end difference")),
+    "in_line half_length": (f"{WHERE}.half_length", marked("the half length")),
+    "in_line upper_width": (f"{WHERE}.upper", marked("the upper width")),
+    "in_line lower_width": (f"{WHERE}.lower", marked("the lower width")),
+    "in_line widths": (f"{WHERE}.lower", marked("the difference of the widths")),
+    "leg_spacing": ("sheet.fork.leg_spacing", marked("the sheet's leg spacing")),
+    "bracket_spacing": ("sheet.fork.bracket_spacing", marked("the sheet's bracket spacing")),
     "lower_bracket_to_axle": (
         "sheet.fork.lower_bracket_to_axle",
-        "the sheet's length from the lower bracket to the axle",
+        marked("the sheet's length from the lower bracket to the axle"),
     ),
     "in_line": (WHERE, ""),
+}
+#: Fields without which nothing follows from the readings.
+_GIVE = {
+    "plate height": marked(
+        "Give the height between the plate's contact lines: without it nothing follows."
+    ),
+    "bars height": marked("Give the height between the bars: without it nothing follows."),
+    "bars half_length": marked("Give the bars' half length: without it nothing follows."),
+    "spread height": marked("Give the height between the two widths: without it nothing follows."),
+}
+_NOT_MEASURED = {
+    "upper": marked("The upper width is not measured."),
+    "lower": marked("The lower width is not measured."),
 }
 
 
@@ -152,11 +166,8 @@ def _assess_readings(job: Job, readings: InLineReadings | None) -> InLineAssessm
     result: Judged | None = None
     terms = measured.terms
     if tolerance is None:
-        notices.append(
-            attention(
-                "sheet.in_line.tolerance", "The sheet gives no tolerance for the legs' plane."
-            )
-        )
+        text = say("The sheet gives no tolerance for the legs' plane.")
+        notices.append(attention("sheet.in_line.tolerance", text))
     elif isinstance(tolerance, Length):
         notices += _short_height(job, readings)
         result = judged(
@@ -181,8 +192,10 @@ def _assess_readings(job: Job, readings: InLineReadings | None) -> InLineAssessm
         notices.append(
             attention(
                 "sheet.fork.bracket_spacing",
-                "The tolerance is an angle, and the twist needs the leg spacing and the bracket "
-                "spacing: give them, or give the tolerance as a length.",
+                say(
+                    "The tolerance is an angle, and the twist needs the leg spacing and the "
+                    "bracket spacing: give them, or give the tolerance as a length."
+                ),
             )
         )
     advice = None
@@ -213,8 +226,12 @@ def _short_height(job: Job, readings: InLineReadings | None) -> list[Notice]:
     return [
         attention(
             f"{WHERE}.height",
-            f"Read over a height of {height} only, against {spacing} between the brackets: what "
-            "is within there may be out over the whole. Read over a greater height.",
+            say(
+                "Read over a height of {height} only, against {spacing} between the brackets: "
+                "what is within there may be out over the whole. Read over a greater height.",
+                height=height,
+                spacing=spacing,
+            ),
         )
     ]
 
@@ -222,7 +239,7 @@ def _short_height(job: Job, readings: InLineReadings | None) -> list[Notice]:
 def _refused(error: AlignerError) -> Notice:
     """A refusal on the field it concerns, in the words of the page."""
     where, words = _FIELDS.get(error.where, (WHERE, error.where))
-    return refused(where, AlignerError(words, error.understood, error.wanted))
+    return refused(where, AlignerError(say(words), error.understood, error.wanted))
 
 
 def _measure(job: Job, readings: InLineReadings | None, notices: list[Notice]) -> _Measured | None:
@@ -243,12 +260,11 @@ def _by_plate(job: Job, readings: PlateReadings, notices: list[Notice]) -> _Meas
     if gap is None:
         return None
     notices += _on_readings(job, readings.gauge, readings.gap, "gap")
-    if not _has(readings.height, "height", "the height between the plate's contact lines", notices):
+    if not _has(readings.height, "plate", "height", notices):
         return None
     if readings.corner is None and gap.value_mm > 0:
-        notices.append(
-            attention(f"{WHERE}.corner", "Say which corner of the plate stands off the tube.")
-        )
+        text = say("Say which corner of the plate stands off the tube.")
+        notices.append(attention(f"{WHERE}.corner", text))
         return None
     height_mm = readings.height.value if readings.height else 0.0
     fork = fork_dimensions(job)
@@ -265,8 +281,8 @@ def _by_bars(job: Job, readings: BarReadings, notices: list[Notice]) -> _Measure
     if ends is None:
         return None
     notices += _on_readings(job, readings.gauge, readings.end_difference, "end_difference")
-    has_height = _has(readings.height, "height", "the height between the bars", notices)
-    has_half = _has(readings.half_length, "half_length", "the bars' half length", notices)
+    has_height = _has(readings.height, "bars", "height", notices)
+    has_half = _has(readings.half_length, "bars", "half_length", notices)
     if not (has_height and has_half and readings.height and readings.half_length):
         return None
     fork = fork_dimensions(job)
@@ -284,15 +300,16 @@ def _by_spread(job: Job, readings: SpreadReadings, notices: list[Notice]) -> _Me
     notices += gauge_notices(job, readings.gauge, WHERE)
     for name, widths in (("upper", readings.upper), ("lower", readings.lower)):
         if not widths:
-            notices.append(attention(f"{WHERE}.{name}", f"The {name} width is not measured."))
+            notices.append(attention(f"{WHERE}.{name}", say(_NOT_MEASURED[name])))
         else:
             notices += odd_reading(widths, gauge, f"{WHERE}.{name}")
-    if not _has(readings.height, "height", "the height between the two widths", notices):
+    if not _has(readings.height, "spread", "height", notices):
         return None
     if upper is None or lower is None or readings.height is None:
         return None
     found = from_spread(upper.value_mm, lower.value_mm, readings.height.value)
-    notices.append(note(WHERE, "Widths tell whether the tubes converge. They cannot tell a twist."))
+    text = say("Widths tell whether the tubes converge. They cannot tell a twist.")
+    notices.append(note(WHERE, text))
     group = gauge.name if gauge else ""
     return _Measured(
         geometry=found,
@@ -310,10 +327,10 @@ def _on_readings(
     return (*gauge_notices(job, gauge, WHERE), *odd)
 
 
-def _has(given: Length | None, name: str, what: str, notices: list[Notice]) -> bool:
+def _has(given: Length | None, method: str, name: str, notices: list[Notice]) -> bool:
     if given is not None and given.value > 0:
         return True
-    notices.append(attention(f"{WHERE}.{name}", f"Give {what}: without it nothing follows."))
+    notices.append(attention(f"{WHERE}.{name}", say(_GIVE[f"{method} {name}"])))
     return False
 
 

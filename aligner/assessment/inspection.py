@@ -26,10 +26,17 @@ from aligner.job.inspection_points import (
     places_of,
     point_of,
 )
+from aligner.language import marked, say
 from aligner.legs.wear import bend_mm, swing_uncertainty_mm
 from aligner.sheet import Side
 from aligner.sheet.inspection import InspectionLimit, LimitOf
 from aligner.sheet.quantities import Length
+
+_LEG = {Side.LEFT: marked("left leg"), Side.RIGHT: marked("right leg")}
+_POINT_AND_LEG = {
+    Side.LEFT: marked("{point}, left leg"),
+    Side.RIGHT: marked("{point}, right leg"),
+}
 
 
 @dataclass(frozen=True)
@@ -88,12 +95,13 @@ class PlaceStanding:
     @property
     def where(self) -> str:
         """The leg in words; "" in the middle."""
-        return f"{self.side.value} leg" if self.side else ""
+        return say(_LEG[self.side]) if self.side else ""
 
     @property
     def title(self) -> str:
         """The point and the leg in words: "Tube runout, left leg"."""
-        return f"{self.point.name}, {self.where}" if self.side else self.point.name
+        point = say(self.point.name)
+        return say(_POINT_AND_LEG[self.side], point=point) if self.side else point
 
     @property
     def is_due(self) -> bool:
@@ -228,17 +236,28 @@ def _history(
 def _notices(job: Job, standing: PlaceStanding) -> Iterable[Notice]:
     found, measured = standing.found, standing.measured
     where = f"inspect.{standing.point.key}" + (f".{standing.side}" if standing.side else "")
+    point = standing.title
     if measured is not None:
         yield from gauge_notices(job, found.gauge, where)
         if measured.limit_mm is None:
-            yield note(where, f"{standing.title}: no limit on the sheet. Take it from the manual.")
+            text = say("{point}: no limit on the sheet. Take it from the manual.", point=point)
+            yield note(where, text)
         if measured.verdict is Verdict.OUT and found.finding is Finding.GOOD:
-            text = f"{standing.title} measures out and is marked good"
             if found.note:
-                yield note(where, f"{text}; its note says why.")
+                text = say(
+                    "{point} measures out and is marked good; its note says why.", point=point
+                )
+                yield note(where, text)
             else:
-                yield attention(where, f"{text}: say why in its note, or mark it to be replaced.")
+                text = say(
+                    "{point} measures out and is marked good: say why in its note, or mark it to "
+                    "be replaced.",
+                    point=point,
+                )
+                yield attention(where, text)
         if measured.verdict is Verdict.UNSETTLED and found.finding is Finding.GOOD:
-            yield note(where, f"{standing.title}: too near its limit for this gauge to tell.")
+            text = say("{point}: too near its limit for this gauge to tell.", point=point)
+            yield note(where, text)
     if standing.is_due:
-        yield attention(where, f"{standing.title}: to be replaced, and no new part is fitted yet.")
+        text = say("{point}: to be replaced, and no new part is fitted yet.", point=point)
+        yield attention(where, text)

@@ -7,18 +7,35 @@ changed elsewhere is taken as it stands, and what does not hold together in it i
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import datetime
 
 from aligner.assessment.notice import Notice, attention, note
+from aligner.assessment.readings import significant
 from aligner.assessment.wrenches import ToolForStep
 from aligner.fastening.steps import Step
 from aligner.gauging import Verdict
 from aligner.job import Action, Job, LogEntry, ticked_steps
+from aligner.language import marked, say, say_count
 
 #: How far beyond its limits a logged torque is asked about, as a share of the one wanted, and how
 #: far from one without limits. Chosen, no source: what the ticking itself asks about.
 _BEYOND_LIMITS = 0.05
 _FROM_BARE = 0.20
 _A_MINUTE = 60.0
+_MONTHS = (
+    marked("January"),
+    marked("February"),
+    marked("March"),
+    marked("April"),
+    marked("May"),
+    marked("June"),
+    marked("July"),
+    marked("August"),
+    marked("September"),
+    marked("October"),
+    marked("November"),
+    marked("December"),
+)
 
 
 def log_notices(
@@ -44,6 +61,20 @@ def log_notices(
     )
 
 
+_HOLDS_NOT = {
+    Verdict.OUT: marked(
+        "“{step}” is ticked, but its readings are out: slacken what was done on it, correct, "
+        "measure again and do it anew."
+    ),
+    Verdict.UNSETTLED: marked(
+        "“{step}” is ticked, but its readings cannot tell: untick it and measure."
+    ),
+    Verdict.MISSING: marked(
+        "“{step}” is ticked, but its readings are missing: untick it and measure."
+    ),
+}
+
+
 def _holds(
     job: Job, steps: list[Step], ticked: dict[str, LogEntry], verdicts: dict[str, Verdict]
 ) -> list[Notice]:
@@ -61,21 +92,31 @@ def _holds(
         if step.kind != "hold" or entry is None or entry.reason.strip() or step.reads is None:
             continue
         verdict = verdicts.get(step.reads, Verdict.WITHIN)
-        title = f"“{step.title}” is ticked, but"
-        if verdict is Verdict.OUT:
-            text = f"{title} its readings are out: slacken what was done on it, correct, measure "
-            found.append(attention("log", f"{text}again and do it anew."))
-        elif verdict is not Verdict.WITHIN and not job.attempts:
-            # With attempts put by it passed on readings that are not the ones in hand.
-            why = "cannot tell" if verdict is Verdict.UNSETTLED else "are missing"
-            found.append(attention("log", f"{title} its readings {why}: untick it and measure."))
+        # With attempts put by it passed on readings that are not the ones in hand.
+        if verdict is Verdict.OUT or (verdict is not Verdict.WITHIN and not job.attempts):
+            found.append(attention("log", say(_HOLDS_NOT[verdict], step=step.title)))
         else:
             for tightened, tick in later:
                 if tick.at.timestamp() > entry.at.timestamp() and not tick.reason.strip():
-                    text = f"{title} “{tightened}” was tightened after it: untick it and measure"
-                    found.append(attention("log", f"{text} again."))
+                    text = say(
+                        "“{step}” is ticked, but “{tightened}” was tightened after it: untick it "
+                        "and measure again.",
+                        step=step.title,
+                        tightened=tightened,
+                    )
+                    found.append(attention("log", text))
                     break
     return found
+
+
+_FAR_OUT = marked(
+    "“{step}” was ticked at {seen}, and {specified} is specified; no reason is given. "
+    "Untick it and do it again, or look at the sheet."
+)
+_FAR_OUT_IN_PASS = marked(
+    "“{step}” was ticked at {seen}, and {specified} is specified in pass {number}; no reason is "
+    "given. Untick it and do it again, or look at the sheet."
+)
 
 
 def _torques(
@@ -103,10 +144,13 @@ def _torques(
         named = [name for name in job.adapters if name and name in entry.wrench]
         if named and chosen not in named:
             continue  # another adapter than the one chosen now: nothing to hold it against
-        text = (
-            f"“{step.title}” was ticked at {entry.torque}, and {target_nm:.3g} N·m is specified"
-            f"{f' in pass {step.pass_number}' if step.passes > 1 else ''}; no reason is given. "
-            "Untick it and do it again, or look at the sheet."
+        text = _FAR_OUT_IN_PASS if step.passes > 1 else _FAR_OUT
+        text = say(
+            text,
+            step=step.title,
+            seen=entry.torque,
+            specified=f"{significant(target_nm, 3)} N·m",
+            number=step.pass_number,
         )
         found.setdefault(step.joint or step.key, attention("log.torque", text))
     return list(found.values())
@@ -133,10 +177,14 @@ def _order(job: Job, steps: list[Step]) -> list[Notice]:
             first_open += 1
     if not early:
         return []
-    many = "1 step was" if len(early) == 1 else f"{len(early)} steps were"
-    text = (
-        f"{many} ticked without a reason while a step that stands before was open: the first, "
-        f"“{early[0][0]}” before “{early[0][1]}”. Look whether it still holds."
+    text = say_count(
+        "{count} step was ticked without a reason while a step that stands before was open: the "
+        "first, “{step}” before “{before}”. Look whether it still holds.",
+        "{count} steps were ticked without a reason while a step that stands before was open: the "
+        "first, “{step}” before “{before}”. Look whether it still holds.",
+        len(early),
+        step=early[0][0],
+        before=early[0][1],
     )
     return [note("log", text)]
 
@@ -146,11 +194,23 @@ def _times(log: tuple[LogEntry, ...]) -> list[Notice]:
     latest: LogEntry | None = None
     for entry in log:
         if latest is not None and latest.at.timestamp() - entry.at.timestamp() > _A_MINUTE:
-            text = (
-                f"The times of the log run backwards, from {latest.at:%d %B %Y %H:%M} to "
-                f"{entry.at:%d %B %Y %H:%M}. Whether the readings were taken after the clamps "
-                "were tightened cannot be told from them: set the clock, then measure once more."
+            text = say(
+                "The times of the log run backwards, from {latest} to {then}. Whether the "
+                "readings were taken after the clamps were tightened cannot be told from them: "
+                "set the clock, then measure once more.",
+                latest=_moment(latest.at),
+                then=_moment(entry.at),
             )
             return [note("log", text)]
         latest = entry
     return []
+
+
+def _moment(at: datetime) -> str:
+    return say(
+        "{day} {month} {year} {time}",
+        day=f"{at:%d}",
+        month=say(_MONTHS[at.month - 1]),
+        year=f"{at:%Y}",
+        time=f"{at:%H:%M}",
+    )

@@ -9,20 +9,21 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from aligner.job import Job
+from aligner.language import marked, say
 from aligner.sheet import Sheet
 
-#: Dimensions, in the order they are asked for, with their names.
+#: Dimensions, in the order they are asked for, with their names, to be said where they are shown.
 DIMENSIONS = {
-    "fork.leg_spacing": "leg spacing, centre to centre",
-    "fork.bracket_spacing": "bracket spacing",
-    "fork.lower_bracket_to_axle": "lower bracket to axle",
-    "fork.bracket_offset": "bracket offset",
-    "fork.tube_diameter": "tube diameter at the brackets",
-    "steering.rake": "rake",
-    "steering.offset": "axle offset",
-    "steering.front_radius": "front wheel radius, loaded",
-    "steering.rear_radius": "rear wheel radius, loaded",
-    "steering.wheelbase": "wheelbase",
+    "fork.leg_spacing": marked("leg spacing, centre to centre"),
+    "fork.bracket_spacing": marked("bracket spacing"),
+    "fork.lower_bracket_to_axle": marked("lower bracket to axle"),
+    "fork.bracket_offset": marked("bracket offset"),
+    "fork.tube_diameter": marked("tube diameter at the brackets"),
+    "steering.rake": marked("rake"),
+    "steering.offset": marked("axle offset"),
+    "steering.front_radius": marked("front wheel radius, loaded"),
+    "steering.rear_radius": marked("rear wheel radius, loaded"),
+    "steering.wheelbase": marked("wheelbase"),
 }
 
 
@@ -43,16 +44,17 @@ def missing_values(sheet: Sheet) -> tuple[MissingValue, ...]:
     """What the sheet lacks that the job asks for: the height's tolerance, the torques."""
     found = []
     if sheet.protrusion.tolerance is None:
-        found.append(MissingValue("protrusion.tolerance", "tolerance of the tubes' height"))
+        name = say("tolerance of the tubes' height")
+        found.append(MissingValue("protrusion.tolerance", name))
     for fastener in sheet.fasteners:
         if fastener.torque is None:
             found.append(MissingValue(f"fasteners.{fastener.name}.torque", fastener.name))
         if fastener.kind == "stem_nut":
             if fastener.seating is None:
-                name = f"{fastener.name}: seating torque"
+                name = say("{fastener}: seating torque", fastener=fastener.name)
                 found.append(MissingValue(f"fasteners.{fastener.name}.seating", name))
             if fastener.back_off is None:
-                name = f"{fastener.name}: back off"
+                name = say("{fastener}: back off", fastener=fastener.name)
                 found.append(MissingValue(f"fasteners.{fastener.name}.back_off", name))
     return tuple(found)
 
@@ -60,7 +62,9 @@ def missing_values(sheet: Sheet) -> tuple[MissingValue, ...]:
 def not_given(sheet: Sheet) -> tuple[MissingValue, ...]:
     """Dimensions that are not on the sheet: what follows from them is not worked out."""
     return tuple(
-        MissingValue(path, name) for path, name in DIMENSIONS.items() if _is_left_out(sheet, path)
+        MissingValue(path, say(name))
+        for path, name in DIMENSIONS.items()
+        if _is_left_out(sheet, path)
     )
 
 

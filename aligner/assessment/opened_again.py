@@ -27,11 +27,12 @@ from aligner.assessment.corrections import asks_for_in_line, asks_for_squaring
 from aligner.fastening.steps import Step
 from aligner.gauging import Verdict
 from aligner.job import Action, Align, Job, LogEntry, ticked_steps
+from aligner.language import marked, say
 
 _WORDS = {
-    Verdict.OUT: "The readings that it passed on, or those taken since, are out.",
-    Verdict.UNSETTLED: "The readings that it passed on cannot tell any more.",
-    Verdict.MISSING: "The readings that it passed on are missing now.",
+    Verdict.OUT: marked("The readings that it passed on, or those taken since, are out."),
+    Verdict.UNSETTLED: marked("The readings that it passed on cannot tell any more."),
+    Verdict.MISSING: marked("The readings that it passed on are missing now."),
 }
 
 
@@ -71,8 +72,8 @@ def with_dependents_opened(before: Job, after: Job, at: datetime) -> Job:
 
 
 _SEEN = {
-    "hold": "What was measured here may have moved",
-    "look": "What was looked at here may have changed",
+    "hold": marked("What was measured here may have moved: “{step}” is open again."),
+    "look": marked("What was looked at here may have changed: “{step}” is open again."),
 }
 
 
@@ -99,20 +100,22 @@ class _Opened:
             self._follow(step)
 
     def _follow(self, step: Step) -> None:
-        title = f"“{step.title}”"
+        relies = say("It relies on “{step}”, which is open again.", step=step.title)
+        comes_after = say("It comes after “{step}”, which is open again.", step=step.title)
+        slack = say("It has to be slack while “{step}” is done again.", step=step.title)
         for other in self._steps:
             if step.key in other.relies_on:
-                self.open(other.key, f"It relies on {title}, which is open again.")
+                self.open(other.key, relies)
         later = self._steps[self._place[step.key] + 1 :]
         for other in later:
             if step.joint is not None and other.joint == step.joint:
-                self.open(other.key, f"It comes after {title}, which is open again.")
+                self.open(other.key, comes_after)
         for other in self._steps:
             if any(other.place in places for places in step.slack):
-                self.open(other.key, f"It has to be slack while {title} is done again.")
+                self.open(other.key, slack)
         for other in later:
             if step.kind != "look" and other.kind in _SEEN:
-                self.open(other.key, f"{_SEEN[other.kind]}: {title} is open again.")
+                self.open(other.key, say(_SEEN[other.kind], step=step.title))
 
 
 def _roots(
@@ -134,7 +137,7 @@ def _roots(
             old is Verdict.WITHIN and not is_put_by and _stands_on_these(before, entry, step.reads)
         )
         if new is Verdict.OUT or is_struck:
-            yield step.key, _WORDS[new]
+            yield step.key, say(_WORDS[new])
 
 
 def _verdicts(found: Assessment) -> dict[str, Verdict]:

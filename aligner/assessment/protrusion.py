@@ -20,9 +20,21 @@ from aligner.errors import AlignerError
 from aligner.gauging import Advice, Difference, Estimate, Term, Verdict, difference, settling_advice
 from aligner.geometry import Moves, Policy, moves
 from aligner.job import Job, ProtrusionReadings
+from aligner.language import marked, say
 from aligner.sheet.quantities import SignedLength
+from aligner.units.shown import rounded
 
 WHERE = "align.protrusion"
+
+_NOT_MEASURED = {
+    "left": marked("The left leg is not measured."),
+    "right": marked("The right leg is not measured."),
+}
+_OVER = {"left": marked("the left {size} over it"), "right": marked("the right {size} over it")}
+_UNDER = {
+    "left": marked("the left {size} under it"),
+    "right": marked("the right {size} under it"),
+}
 
 
 @dataclass(frozen=True)
@@ -77,15 +89,14 @@ def assess_protrusion(job: Job) -> ProtrusionAssessment:
     if left is None or right is None:
         if left or right:
             absent = "left" if left is None else "right"
-            notices.append(attention(f"{WHERE}.{absent}", f"The {absent} leg is not measured."))
+            notices.append(attention(f"{WHERE}.{absent}", say(_NOT_MEASURED[absent])))
         return ProtrusionAssessment(left, right, policy, notices=tuple(notices))
 
     tolerance = job.sheet.protrusion.tolerance
     tolerance_mm = tolerance.value if tolerance else None
     if tolerance is None:
-        notices.append(
-            attention("sheet.protrusion.tolerance", "The sheet gives no tolerance for protrusion.")
-        )
+        text = say("The sheet gives no tolerance for protrusion.")
+        notices.append(attention("sheet.protrusion.tolerance", text))
     unlike = difference(left, right, same_gauge=gauge is not None)
     whole = judged(
         unlike.value_mm, unlike.standard_uncertainty_mm, unlike.degrees_of_freedom, tolerance_mm
@@ -142,11 +153,17 @@ def _off_target(
         apart = leg.value_mm - target.value
         found = judged(apart, leg.standard_uncertainty_mm, leg.degrees_of_freedom, tolerance_mm)
         if tolerance_mm is not None and found.verdict is not Verdict.WITHIN:
-            off.append(f"the {side} {abs(apart):.1f} mm {'over' if apart > 0 else 'under'} it")
+            words = _OVER if apart > 0 else _UNDER
+            off.append(say(words[side], size=f"{rounded(abs(apart), 1)} mm"))
     if not off:
         return ()
-    text = f"The sheet gives {target} for each leg, and as chosen the legs are not brought to it: "
-    return (attention(f"{WHERE}.policy", f"{text}{', '.join(off)}."),)
+    text = say(
+        "The sheet gives {target} for each leg, and as chosen the legs are not brought to it: "
+        "{off}.",
+        target=target,
+        off=", ".join(off),
+    )
+    return (attention(f"{WHERE}.policy", text),)
 
 
 def mean_as_found(job: Job) -> float | None:

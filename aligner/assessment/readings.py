@@ -18,6 +18,7 @@ from aligner.gauging import (
     reading_that_stands_off,
 )
 from aligner.job import Gauge, Job
+from aligner.language import decimal_sign, say
 from aligner.sheet.quantities import Quantity
 
 
@@ -91,14 +92,17 @@ def gauge_notices(job: Job, name: str | None, where: str) -> tuple[Notice, ...]:
         return (
             attention(
                 f"{where}.gauge",
-                "No gauge is named, so its limit of error is not known: name the one you use.",
+                say("No gauge is named, so its limit of error is not known: name the one you use."),
             ),
         )
     if name not in job.gauges:
         return (
             attention(
                 f"{where}.gauge",
-                f"“{name}” is not on the job's list of gauges: add it there or choose another.",
+                say(
+                    "“{gauge}” is not on the job's list of gauges: add it there or choose another.",
+                    gauge=name,
+                ),
             ),
         )
     gauge = job.gauges[name]
@@ -106,7 +110,10 @@ def gauge_notices(job: Job, name: str | None, where: str) -> tuple[Notice, ...]:
     if refusal:
         return (attention(f"gauges.{name}", f"{refusal}."),)
     if gauge.repeatability.value == 0:
-        text = f"The {name} has no repeatability: one reading is taken as if it were every reading."
+        text = say(
+            "The {gauge} has no repeatability: one reading is taken as if it were every reading.",
+            gauge=name,
+        )
         return (note(f"gauges.{name}.repeatability", text),)
     return ()
 
@@ -140,7 +147,16 @@ def odd_reading(
     return (
         note(
             f"{where}[{found.index}]",
-            f"{reading} stands off from its fellows by {abs(found.off_mm):.2g} mm. It still "
-            "counts: read it once more, and strike it out only if it was a slip.",
+            say(
+                "{reading} stands off from its fellows by {size}. It still counts: read it once "
+                "more, and strike it out only if it was a slip.",
+                reading=reading,
+                size=f"{significant(abs(found.off_mm), 2)} mm",
+            ),
         ),
     )
+
+
+def significant(number: float, digits: int) -> str:
+    """A number with so many digits that count, with the decimal sign of the language spoken."""
+    return f"{number:.{digits}g}".replace(".", decimal_sign())

@@ -13,20 +13,21 @@ from aligner.assessment.steering import SteeringAssessment, standard_height_mm, 
 from aligner.errors import AlignerError
 from aligner.geometry import Handling, normal_trail_mm, trail_mm
 from aligner.job import Job
+from aligner.language import marked, say
 
 #: How far both legs may be raised or let down in thought, either way.
 MOST_RISE_MM = 20.0
 
 
 class RoadSubject(StrEnum):
-    """What a road figure is of."""
+    """What a road figure is of; the value is its name, to be said where it is shown."""
 
-    RAKE = "rake"
-    TRAIL = "trail"
-    NORMAL_TRAIL = "normal trail"
-    WHEELBASE = "wheelbase"
-    AXLE_LEAN = "axle lean"
-    PATCH_SHIFT = "tyre patch"
+    RAKE = marked("rake")
+    TRAIL = marked("trail")
+    NORMAL_TRAIL = marked("normal trail")
+    WHEELBASE = marked("wheelbase")
+    AXLE_LEAN = marked("axle lean")
+    PATCH_SHIFT = marked("tyre patch")
 
     @property
     def is_angle(self) -> bool:
@@ -35,13 +36,13 @@ class RoadSubject(StrEnum):
 
 
 class RoadState(StrEnum):
-    """Which state of the front end a figure goes with."""
+    """Which state of the front end a figure goes with; the value is to be said where shown."""
 
-    SHEET = "sheet"
-    AS_FOUND = "as found"
-    NOW = "as it stands"
-    CORRECTED = "after the correction"
-    WHAT_IF = "what if"
+    SHEET = marked("sheet")
+    AS_FOUND = marked("as found")
+    NOW = marked("as it stands")
+    CORRECTED = marked("after the correction")
+    WHAT_IF = marked("what if")
 
 
 @dataclass(frozen=True)
@@ -102,7 +103,7 @@ def what_if(job: Job, rise_mm: float) -> WhatIf:
     """Both legs raised by so much (negative: let down) from the sheet's height; edits nothing."""
     if WhatIf(rise_mm, None).is_too_far:
         most = f"{MOST_RISE_MM:g} mm"
-        return WhatIf(rise_mm, None, f"give a raise between −{most} and +{most}")
+        return WhatIf(rise_mm, None, say("give a raise between −{most} and +{most}", most=most))
     try:
         return WhatIf(rise_mm, what_if_raised(job, rise_mm))
     except AlignerError as error:
@@ -181,5 +182,7 @@ def _of_sheet(job: Job) -> dict[RoadSubject, float | None]:
 def _reference(job: Job) -> tuple[str, float | None]:
     height = standard_height_mm(job)
     if height is None:
-        return "the heights as they stand", None
-    return ("the sheet's target" if job.sheet.protrusion.target else "the height as found"), height
+        return say("the heights as they stand"), None
+    if job.sheet.protrusion.target:
+        return say("the sheet's target"), height
+    return say("the height as found"), height

@@ -12,6 +12,7 @@ from datetime import date
 
 from aligner.assessment.assess import assess
 from aligner.job import Job
+from aligner.language import say
 
 
 @dataclass(frozen=True)
@@ -19,7 +20,7 @@ class SettingSeries:
     """One thing that was set, each time.
 
     Attributes:
-        name: of it ("left air gap").
+        name: of it ("left air gap"), in the language spoken.
         unit: "mm", "ml", "%", "N·m".
         points: day and value in that unit, oldest first.
     """
@@ -60,9 +61,10 @@ def _settings(job: Job) -> list[tuple[str, str, float]]:
     assessment = assess(job)
     heights = assessment.protrusion
     rows = []
-    for name, estimate in (("left height", heights.left), ("right height", heights.right)):
-        if estimate is not None:
-            rows.append((name, "mm", estimate.value_mm))
+    if heights.left is not None:
+        rows.append((say("left height"), "mm", heights.left.value_mm))
+    if heights.right is not None:
+        rows.append((say("right height"), "mm", heights.right.value_mm))
     rows += [
         (each.name, each.unit, each.value)
         for each in assessment.build.settings

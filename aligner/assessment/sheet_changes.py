@@ -9,6 +9,7 @@ from aligner.assessment.tightening import plan_for
 from aligner.errors import AlignerError
 from aligner.job import Action, Job
 from aligner.job.edits_sheet_ticks import SHEET_CHANGED
+from aligner.language import say_count
 from aligner.sheet import Sheet
 
 
@@ -32,8 +33,12 @@ def opened_by_the_sheet(job: Job) -> str:
                 reasons.append(what)
     if not reasons:
         return ""
-    steps = "1 ticked step is open again" if count == 1 else f"{count} ticked steps are open again"
-    return f"{steps}, because the sheet was changed: {'; '.join(reasons)}."
+    return say_count(
+        "{count} ticked step is open again, because the sheet was changed: {reasons}.",
+        "{count} ticked steps are open again, because the sheet was changed: {reasons}.",
+        count,
+        reasons="; ".join(reasons),
+    )
 
 
 def refusal_of(sheet: Sheet) -> AlignerError | None:

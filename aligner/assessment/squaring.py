@@ -40,19 +40,39 @@ from aligner.geometry import (
     weighted_turn,
 )
 from aligner.job import Job, SquaringPair
+from aligner.language import marked, say
 from aligner.sheet.quantities import Angle, Length
 
 WHERE = "align.squaring"
 
-#: Fields of a pair that the geometry may refuse, with the words for them.
+#: What the geometry refuses of a pair: the field to look at, and the words for it.
 _FIELDS = {
-    "left": "the left distance",
-    "right": "the right distance",
-    "frame_asymmetry": "the frame's own difference",
-    "bracket_reach": "the bracket's reach",
-    "bracket_half_width": "the bracket's half width",
-    "frame_setback": "the frame's setback",
-    "frame_half_width": "the frame's half width",
+    "left": ("left", marked("the left distance")),
+    "right": ("right", marked("the right distance")),
+    "frame_asymmetry": ("frame_asymmetry", marked("the frame's own difference")),
+    "bracket_reach": ("bracket_reach", marked("the bracket's reach")),
+    "bracket_half_width": ("bracket_half_width", marked("the bracket's half width")),
+    "frame_setback": ("frame_setback", marked("the frame's setback")),
+    "frame_half_width": ("frame_half_width", marked("the frame's half width")),
+    "bracket_reach and frame_setback": (
+        "bracket_reach",
+        marked("bracket reach and frame setback"),
+    ),
+    "bracket_reach and bracket_half_width": (
+        "bracket_reach",
+        marked("bracket reach and bracket half width"),
+    ),
+    "frame_setback and frame_half_width": (
+        "frame_setback",
+        marked("frame setback and frame half width"),
+    ),
+    "half widths": ("", marked("half widths")),
+    "reference points": ("", marked("reference points")),
+    "squaring": ("", marked("squaring")),
+}
+_SIDE_MISSING = {
+    "left": marked("The left side of “{pair}” is missing."),
+    "right": marked("The right side of “{pair}” is missing."),
 }
 _FURTHER_THAN_ANY_MM = 1e6
 
@@ -149,9 +169,8 @@ def assess_squaring(job: Job) -> SquaringAssessment:
         return SquaringAssessment(pairs)
     notices: list[Notice] = []
     if tolerance is None:
-        notices.append(
-            attention("sheet.squaring.tolerance", "The sheet gives no tolerance for squareness.")
-        )
+        text = say("The sheet gives no tolerance for squareness.")
+        notices.append(attention("sheet.squaring.tolerance", text))
     turned = [pair for pair in measured if pair.turn_deg is not None]
     turn, together, dof = _turn_of(turned, notices)
     if together is not None:
@@ -167,8 +186,10 @@ def assess_squaring(job: Job) -> SquaringAssessment:
             notices.append(
                 attention(
                     f"{WHERE}[0].bracket_reach",
-                    "The tolerance is an angle, and the angle needs the four dimensions of the "
-                    "points: give them, or give the tolerance as a length.",
+                    say(
+                        "The tolerance is an angle, and the angle needs the four dimensions of the "
+                        "points: give them, or give the tolerance as a length."
+                    ),
                 )
             )
     not_held = [
@@ -185,7 +206,9 @@ def assess_squaring(job: Job) -> SquaringAssessment:
     not_read = tuple(pair.name for pair in pairs if pair.left is None or pair.right is None)
     for place, pair in enumerate(pairs):
         if pair.left is None and pair.right is None:
-            text = f"“{pair.name}” is not measured yet: measure it, or take the pair off."
+            text = say(
+                "“{pair}” is not measured yet: measure it, or take the pair off.", pair=pair.name
+            )
             notices.append(attention(f"{WHERE}[{place}]", text))
     disagree = together is not None and together.is_contradicted
     if disagree and together is not None:
@@ -215,8 +238,11 @@ def _why_not_held(pairs: list[PairAssessment]) -> list[Notice]:
     return [
         attention(
             WHERE,
-            f"“{pair.name}” is read, but the tolerance is an angle and its angle needs its four "
-            "dimensions: give them, or take the pair off.",
+            say(
+                "“{pair}” is read, but the tolerance is an angle and its angle needs its four "
+                "dimensions: give them, or take the pair off.",
+                pair=pair.name,
+            ),
         )
         for pair in pairs
         if pair.change is not None
@@ -235,9 +261,8 @@ def _assess_pair(
     if left is None or right is None:
         if left or right:
             absent = "left" if left is None else "right"
-            notices.append(
-                attention(f"{where}.{absent}", f"The {absent} side of “{pair.name}” is missing.")
-            )
+            text = say(_SIDE_MISSING[absent], pair=pair.name)
+            notices.append(attention(f"{where}.{absent}", text))
         notices += _refusal_whatever_is_read(pair, where)
         return PairAssessment(pair.name, left, right, notices=tuple(notices))
     asymmetry = pair.frame_asymmetry.value if pair.frame_asymmetry else 0.0
@@ -254,9 +279,8 @@ def _assess_pair(
         if points is None:
             change = changes_without_dimensions(*distances, asymmetry)
             if _some_dimensions(pair):
-                notices.append(
-                    note(where, f"“{pair.name}” lacks some of its four dimensions: no angle.")
-                )
+                text = say("“{pair}” lacks some of its four dimensions: no angle.", pair=pair.name)
+                notices.append(note(where, text))
             return PairAssessment(
                 pair.name,
                 left,
@@ -306,12 +330,9 @@ def _refusal_whatever_is_read(pair: SquaringPair, where: str) -> tuple[Notice, .
 
 def _refused(where: str, error: AlignerError) -> Notice:
     """A refusal on the field of the pair that it concerns, in the words of the page."""
-    if error.where in _FIELDS:
-        words = AlignerError(_FIELDS[error.where], error.understood, error.wanted)
-        return refused(f"{where}.{error.where}", words)
-    fields = [name for name in _FIELDS if name in error.where]
-    words = AlignerError(error.where.replace("_", " "), error.understood, error.wanted)
-    return refused(f"{where}.{fields[0]}" if fields else where, words)
+    field, words = _FIELDS.get(error.where, ("", error.where))
+    told = AlignerError(say(words), error.understood, error.wanted)
+    return refused(f"{where}.{field}" if field else where, told)
 
 
 def reference_pair(pair: SquaringPair) -> ReferencePair | None:
@@ -348,8 +369,10 @@ def _turn_of(
             notices.append(
                 attention(
                     WHERE,
-                    "A pair's uncertainty is not known, so the pairs cannot be weighed against "
-                    "each other: name the gauge of each.",
+                    say(
+                        "A pair's uncertainty is not known, so the pairs cannot be weighed "
+                        "against each other: name the gauge of each."
+                    ),
                 )
             )
             return (first.turn_deg, None), None, 0.0
@@ -394,16 +417,16 @@ def _with_residuals(
 
 
 def _disagreement(together: WeightedTurn) -> Notice:
-    odd = (
-        f" “{together.odd_pair}” stands out."
-        if together.odd_pair
-        else (" Of two pairs neither can be called the odd one: measure a third.")
-    )
-    return attention(
-        WHERE,
+    text = say(
         "The pairs of distances disagree by more than their uncertainty: something is bent, "
-        f"unlike left and right, or misread.{odd}",
+        "unlike left and right, or misread."
     )
+    odd = (
+        say("“{pair}” stands out.", pair=together.odd_pair)
+        if together.odd_pair
+        else say("Of two pairs neither can be called the odd one: measure a third.")
+    )
+    return attention(WHERE, f"{text} {odd}")
 
 
 def _advice(

@@ -12,6 +12,7 @@ from aligner.assessment.notice import Level
 from aligner.assessment.tightening import TighteningAssessment
 from aligner.job import Job
 from aligner.job.final_checks import open_checks
+from aligner.language import marked, say, say_count
 
 
 class Stage(Enum):
@@ -28,16 +29,27 @@ class Stage(Enum):
     @property
     def title(self) -> str:
         """Its name on the screen."""
-        return self.value.capitalize()
+        return say(_TITLES[self])
+
+
+_TITLES = {
+    Stage.BIKE: marked("Bike"),
+    Stage.STRIP: marked("Strip"),
+    Stage.INSPECT: marked("Inspect"),
+    Stage.BUILD: marked("Build"),
+    Stage.ALIGN: marked("Align"),
+    Stage.TIGHTEN: marked("Tighten"),
+    Stage.PROVE: marked("Prove"),
+}
 
 
 class StageState(StrEnum):
-    """Where a stage stands."""
+    """Where a stage stands; the value is to be said where it is shown."""
 
-    DONE = "done"
-    IN_HAND = "in hand"
-    BLOCKED = "waits"
-    OPEN = "not begun"
+    DONE = marked("done")
+    IN_HAND = marked("in hand")
+    BLOCKED = marked("waits")
+    OPEN = marked("not begun")
 
 
 @dataclass(frozen=True)
@@ -79,13 +91,16 @@ def stage_standings(
 def _inspect(job: Job) -> StageStanding:
     if not any(found.finding for found in job.inspect.found):
         back = len({carried.place for carried in job.inspect.carried})
-        line = f"{back} from last time" if back else "not begun"
+        line = say("{count} from last time", count=back) if back else say("not begun")
         return StageStanding(Stage.INSPECT, StageState.OPEN, line)
     from aligner.assessment.inspection import looked_at_of  # late: the window starts without it
 
     looked_at, total, due = looked_at_of(job)
-    line = f"all {total} seen" if looked_at == total else f"{looked_at} of {total} seen"
-    line += f", {due} due" if due else ""
+    line = say("{seen} of {total} seen", seen=looked_at, total=total)
+    if looked_at == total:
+        line = say("all {total} seen", total=total)
+    if due:
+        line = say("{seen}, {due} due", seen=line, due=due)
     state = StageState.IN_HAND if due or looked_at < total else StageState.DONE
     return StageStanding(Stage.INSPECT, state, line)
 
@@ -93,15 +108,16 @@ def _inspect(job: Job) -> StageStanding:
 def _bike(job: Job) -> StageStanding:
     missing = missing_on_sheet(job)
     if not job.sheet.fasteners:
-        return StageStanding(Stage.BIKE, StageState.OPEN, "no sheet yet")
+        return StageStanding(Stage.BIKE, StageState.OPEN, say("no sheet yet"))
     if missing:
-        return StageStanding(Stage.BIKE, StageState.IN_HAND, f"{missing} missing")
-    return StageStanding(Stage.BIKE, StageState.DONE, "sheet complete")
+        line = say_count("{count} missing", "{count} missing", missing)
+        return StageStanding(Stage.BIKE, StageState.IN_HAND, line)
+    return StageStanding(Stage.BIKE, StageState.DONE, say("sheet complete"))
 
 
 def _strip(job: Job) -> StageStanding:
     if not job.is_strip_begun:
-        return StageStanding(Stage.STRIP, StageState.OPEN, "not begun")
+        return StageStanding(Stage.STRIP, StageState.OPEN, say("not begun"))
     from aligner.assessment.strip import assess_strip  # late: the window starts without it
 
     found = assess_strip(job)
@@ -111,14 +127,14 @@ def _strip(job: Job) -> StageStanding:
 
 def _build(found: BuildAssessment) -> StageStanding:
     if not found.is_begun:
-        return StageStanding(Stage.BUILD, StageState.OPEN, "not begun")
+        return StageStanding(Stage.BUILD, StageState.OPEN, say("not begun"))
     state = StageState.DONE if found.is_done else StageState.IN_HAND
     return StageStanding(Stage.BUILD, state, found.line)
 
 
 def _align(job: Job, subjects: dict[Subject, bool]) -> StageStanding:
     settled = sum(subjects.values())
-    line = f"{settled} of {len(subjects)} within"
+    line = say("{within} of {total} within", within=settled, total=len(subjects))
     if settled == len(subjects):
         return StageStanding(Stage.ALIGN, StageState.DONE, line)
     readings = job.align
@@ -129,21 +145,22 @@ def _align(job: Job, subjects: dict[Subject, bool]) -> StageStanding:
         or job.attempts
     )
     if not begun:
-        return StageStanding(Stage.ALIGN, StageState.OPEN, "not begun")
+        return StageStanding(Stage.ALIGN, StageState.OPEN, say("not begun"))
     return StageStanding(Stage.ALIGN, StageState.IN_HAND, line)
 
 
 def _tighten(align: StageStanding, tightening: TighteningAssessment) -> StageStanding:
     total = len(tightening.steps)
     if not total:
-        return StageStanding(Stage.TIGHTEN, StageState.BLOCKED, "no fasteners")
+        return StageStanding(Stage.TIGHTEN, StageState.BLOCKED, say("no fasteners"))
     if tightening.is_finished:
-        return StageStanding(Stage.TIGHTEN, StageState.DONE, f"all {total} steps")
+        line = say("all {total} steps", total=total)
+        return StageStanding(Stage.TIGHTEN, StageState.DONE, line)
     step = tightening.next_step
     here = step.number if step else total
-    line = f"step {here} of {total}"
+    line = say("step {number} of {total}", number=here, total=total)
     if step is not None and step.waits_for and align.state is not StageState.DONE:
-        return StageStanding(Stage.TIGHTEN, StageState.BLOCKED, "waits for Align")
+        return StageStanding(Stage.TIGHTEN, StageState.BLOCKED, say("waits for Align"))
     state = StageState.IN_HAND if tightening.done_count else StageState.OPEN
     return StageStanding(Stage.TIGHTEN, state, line)
 
@@ -151,13 +168,15 @@ def _tighten(align: StageStanding, tightening: TighteningAssessment) -> StageSta
 def _prove(job: Job, tightening: TighteningAssessment) -> StageStanding:
     if job.prove.sign_off:
         if open_since_signed(job, tightening):
-            return StageStanding(Stage.PROVE, StageState.IN_HAND, "signed, open again")
-        return StageStanding(Stage.PROVE, StageState.DONE, f"signed {job.prove.sign_off.on}")
+            return StageStanding(Stage.PROVE, StageState.IN_HAND, say("signed, open again"))
+        line = say("signed {day}", day=job.prove.sign_off.on)
+        return StageStanding(Stage.PROVE, StageState.DONE, line)
     if not tightening.is_finished:
-        return StageStanding(Stage.PROVE, StageState.BLOCKED, "waits for Tighten")
+        return StageStanding(Stage.PROVE, StageState.BLOCKED, say("waits for Tighten"))
     done = sum(check.done for check in job.prove.checks)
     state = StageState.IN_HAND if done else StageState.OPEN
-    return StageStanding(Stage.PROVE, state, f"{done} checked" if done else "not begun")
+    line = say("{count} checked", count=done) if done else say("not begun")
+    return StageStanding(Stage.PROVE, state, line)
 
 
 def open_since_signed(job: Job, tightening: TighteningAssessment) -> str:
@@ -167,14 +186,19 @@ def open_since_signed(job: Job, tightening: TighteningAssessment) -> str:
     found = []
     if not tightening.is_finished:
         left = len(tightening.steps) - tightening.done_count
-        steps = "1 step of the list is open" if left == 1 else f"{left} steps of the list are open"
-        found.append(steps if left else "there is no tightening list")
+        steps = say_count(
+            "{count} step of the list is open", "{count} steps of the list are open", left
+        )
+        found.append(steps if left else say("there is no tightening list"))
     waiting = open_checks(job)
-    if waiting:
-        one = f"the final check “{waiting[0]}” is open"
-        found.append(one if len(waiting) == 1 else f"{len(waiting)} final checks are open")
+    if len(waiting) == 1:
+        found.append(say("the final check “{check}” is open", check=say(waiting[0])))
+    elif waiting:
+        found.append(
+            say_count("{count} final check is open", "{count} final checks are open", len(waiting))
+        )
     if any(each.where == "log" and each.level is Level.ATTENTION for each in tightening.notices):
-        found.append("a hold point is ticked that does not stand")
+        found.append(say("a hold point is ticked that does not stand"))
     return "; ".join(found)
 
 

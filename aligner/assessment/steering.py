@@ -20,6 +20,8 @@ from aligner.geometry import (
     raised,
 )
 from aligner.job import Job
+from aligner.language import say
+from aligner.units import ANGLE, shown
 
 WHERE = "sheet.steering"
 
@@ -87,11 +89,11 @@ def missing_for_steering(job: Job) -> tuple[str, ...]:
     """Which of the dimensions that rake and trail are worked out from the sheet lacks."""
     given = job.sheet.steering
     wanted = {
-        "rake": given.rake,
-        "offset of the axle": given.offset,
-        "front wheel radius": given.front_radius,
-        "rear wheel radius": given.rear_radius,
-        "wheelbase": given.wheelbase,
+        say("rake"): given.rake,
+        say("offset of the axle"): given.offset,
+        say("front wheel radius"): given.front_radius,
+        say("rear wheel radius"): given.rear_radius,
+        say("wheelbase"): given.wheelbase,
     }
     return tuple(name for name, value in wanted.items() if value is None)
 
@@ -179,7 +181,9 @@ def lean_words(lean_deg: float) -> str:
     Args:
         lean_deg: positive where the left end is the higher.
     """
-    lean = f"{abs(lean_deg):.2f}"
-    if not float(lean):
-        return "axle level"
-    return f"axle leans {lean}°, {'left' if lean_deg > 0 else 'right'} end high"
+    lean = shown(abs(lean_deg), ANGLE)
+    if lean == shown(0.0, ANGLE):
+        return say("axle level")
+    if lean_deg > 0:
+        return say("axle leans {lean}, left end high", lean=lean)
+    return say("axle leans {lean}, right end high", lean=lean)

@@ -23,6 +23,7 @@ from aligner.fastening.steps import Step
 from aligner.fastening.strip import strip
 from aligner.job import Job, LogEntry, ticked_steps
 from aligner.job.strip import Removed
+from aligner.language import say, say_count, spoken
 from aligner.sheet import HandlebarPlace
 from aligner.units.preferred import Preferred
 
@@ -118,12 +119,13 @@ class StripAssessment:
         """What to do next, its detail, and the caution that belongs to it."""
         match self.subject:
             case StripSubject.SHEET:
-                text = self.notices[0].text if self.notices else "The sheet lists no fasteners."
-                return "There is nothing to loosen yet.", text, ""
+                none = say("The sheet lists no fasteners.")
+                text = self.notices[0].text if self.notices else none
+                return say("There is nothing to loosen yet."), text, ""
             case StripSubject.HEIGHTS:
-                return "Read both heights as found.", _heights_words(self.job), ""
+                return say("Read both heights as found."), _heights_words(self.job), ""
             case StripSubject.DONE:
-                return "Everything is loosened.", self._parts_words(), ""
+                return say("Everything is loosened."), self._parts_words(), ""
         standing = self.next_step
         assert standing is not None
         return f"{standing.step.title}.", standing.step.reason, standing.step.caution
@@ -132,16 +134,21 @@ class StripAssessment:
     def line(self) -> str:
         """Where it stands, in a line: "4 of 17 loosened", "all loosened, 3 parts off"."""
         if not self.is_begun:
-            return "not begun"
+            return say("not begun")
         off = len(self.not_back)
-        parts = f", {off} part{'' if off == 1 else 's'} off" if off else ""
         if self.is_finished:
-            is_back = self.job.strip.removed and not off
-            return "all loosened, all back" if is_back else f"all loosened{parts}"
-        if not self.done_count:
-            as_found = "as found read" if has_heights_as_found(self.job) else "as found begun"
-            return parts.removeprefix(", ") or as_found
-        return f"{self.done_count} of {len(self.steps)} loosened"
+            if off:
+                return say_count(
+                    "all loosened, {count} part off", "all loosened, {count} parts off", off
+                )
+            is_back = bool(self.job.strip.removed)
+            return say("all loosened, all back") if is_back else say("all loosened")
+        if self.done_count:
+            total = len(self.steps)
+            return say("{done} of {total} loosened", done=self.done_count, total=total)
+        if off:
+            return say_count("{count} part off", "{count} parts off", off)
+        return say("as found read") if has_heights_as_found(self.job) else say("as found begun")
 
     def as_found_rows(self, show: Preferred | None = None) -> tuple[AsFoundRow, ...]:
         """How things stood before, as rows of a name and words."""
@@ -150,9 +157,12 @@ class StripAssessment:
     def _parts_words(self) -> str:
         off = self.not_back
         if not off:
-            return "Go on to Inspect, part by part while it is off."
-        count = "1 part is" if len(off) == 1 else f"{len(off)} parts are"
-        return f"{count} off, to go back last off first. Go on to Inspect."
+            return say("Go on to Inspect, part by part while it is off.")
+        return say_count(
+            "{count} part is off, to go back last off first. Go on to Inspect.",
+            "{count} parts are off, to go back last off first. Go on to Inspect.",
+            len(off),
+        )
 
 
 _CLAMPS = ("top_clamp", "lower_clamp")
@@ -161,13 +171,12 @@ _CLAMPS = ("top_clamp", "lower_clamp")
 def assess_strip(job: Job) -> StripAssessment:
     """The loosening list of a job, and what came off."""
     if not job.sheet.fasteners:
-        return StripAssessment(
-            job, notices=(attention("sheet.fasteners", "Give the fasteners on Bike first."),)
-        )
+        text = say("Give the fasteners on Bike first.")
+        return StripAssessment(job, notices=(attention("sheet.fasteners", text),))
     try:
         kind = job.sheet.fork.kind
         fork = kind.value if kind else ""
-        found = _planned(joints_of(job.sheet), rules_of(job.sheet), fork)
+        found = _planned(joints_of(job.sheet), rules_of(job.sheet), fork, spoken())
     except AlignerError as error:
         return StripAssessment(job, notices=(attention("sheet.fasteners", f"{error}."),))
     done = ticked_steps(job.strip.log)
@@ -180,14 +189,15 @@ def assess_strip(job: Job) -> StripAssessment:
         has_next = has_next or entry is None
         waits_for = ""
         if step.reads == "protrusion" and not has_heights:
-            waits_for = "the heights as found are not written down yet"
+            waits_for = say("the heights as found are not written down yet")
         standings.append(StepStanding(number, step, state, entry, waits_for))
     notices = tuple(note("sheet.rules", str(text)) for text in found.overridden)
     return StripAssessment(job, tuple(standings), notices)
 
 
 @lru_cache(maxsize=16)
-def _planned(joints: tuple[Joint, ...], rules: tuple[Rule, ...], fork: str) -> Plan:
+def _planned(joints: tuple[Joint, ...], rules: tuple[Rule, ...], fork: str, _language: str) -> Plan:
+    """The list in the language spoken, which is what the last one is for."""
     return strip(joints, rules, fork=fork)
 
 
@@ -203,7 +213,10 @@ def _asked_for(found: Plan, done: dict[str, LogEntry]) -> Iterator[Step]:
 
 
 def _heights_words(job: Job) -> str:
-    words = "They can be read only while the clamps still hold: tube top edge above the bracket."
+    words = say(
+        "They can be read only while the clamps still hold: tube top edge above the bracket."
+    )
     if job.sheet.fork.handlebars is HandlebarPlace.ABOVE:
-        words += " Where the handlebars cover the tubes, go on to Loosen: the list asks again."
+        covered = say("Where the handlebars cover the tubes, go on to Loosen: the list asks again.")
+        return f"{words} {covered}"
     return words

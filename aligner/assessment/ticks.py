@@ -14,6 +14,7 @@ from aligner.assessment.strip import assess_strip
 from aligner.assessment.tightening import StepStanding, StepState
 from aligner.errors import AlignerError
 from aligner.job import Job, LogEntry
+from aligner.language import say
 from aligner.sheet.quantities import Torque
 
 
@@ -90,9 +91,9 @@ def with_recheck(
     rows = {row.key: row for row in assess_rechecks(job, assess(job).tightening)}
     row = rows.get(key)
     if row is None:
-        raise TickRefused(key, "it is not to be checked again", "take one of the list")
+        raise TickRefused(key, say("it is not to be checked again"), say("take one of the list"))
     if row.is_done:
-        raise TickRefused(row.title, "it is ticked already", "untick it first to do it again")
+        raise _ticked_already(row.title)
     _check_torque(row.title, torque, is_missing=row.torque is None)
     entry = LogEntry(step=key, at=at, torque=torque, wrench=wrench.strip(), reason=reason.strip())
     prove = job.prove.with_changes(rechecks=(*job.prove.rechecks, entry))
@@ -102,26 +103,40 @@ def with_recheck(
 def _standing(steps: tuple[StepStanding, ...], key: str) -> StepStanding:
     found = next((each for each in steps if each.step.key == key), None)
     if found is None:
-        raise TickRefused(key, "there is no such step on the list", "take one of the list")
+        raise TickRefused(
+            key, say("there is no such step on the list"), say("take one of the list")
+        )
     return found
+
+
+def _ticked_already(title: str) -> TickRefused:
+    return TickRefused(title, say("it is ticked already"), say("untick it first to do it again"))
 
 
 def _check_order(standing: StepStanding, reason: str) -> None:
     title = standing.step.title
     if standing.state is StepState.DONE:
-        raise TickRefused(title, "it is ticked already", "untick it first to do it again")
+        raise _ticked_already(title)
     if reason.strip():
         return
     if standing.state is StepState.LATER:
-        raise TickRefused(title, "it is out of its order", "do the step in hand, or give a reason")
+        raise TickRefused(
+            title, say("it is out of its order"), say("do the step in hand, or give a reason")
+        )
     if standing.waits_for:
-        raise TickRefused(title, standing.waits_for, "or give a reason to go on all the same")
+        raise TickRefused(title, standing.waits_for, say("or give a reason to go on all the same"))
 
 
 def _check_torque(title: str, torque: Torque | None, *, is_missing: bool) -> None:
     if torque is None and is_missing:
         raise TickRefused(
-            title, "its torque is missing", "type the one in the maker's manual; none is guessed"
+            title,
+            say("its torque is missing"),
+            say("type the one in the maker's manual; none is guessed"),
         )
     if torque is not None and not torque.value > 0:
-        raise TickRefused(title, f"a torque of {torque}", "type the value seen on the wrench")
+        raise TickRefused(
+            title,
+            say("a torque of {torque}", torque=torque),
+            say("type the value seen on the wrench"),
+        )

@@ -22,6 +22,7 @@ from aligner.fastening.rules import Rule
 from aligner.fastening.steps import Step
 from aligner.gauging import Verdict
 from aligner.job import Job, LogEntry, ticked_steps
+from aligner.language import marked, say, spoken
 from aligner.sheet import Sheet
 
 
@@ -96,14 +97,14 @@ def assess_tightening(
             "in_line"; one that is not asked for on this job is left out.
         asks_for_in_line: whether the plan holds for the legs being in line.
     """
-    told = _about_fasteners(job.sheet)
+    told = _about_fasteners(_TheVery(job.sheet), spoken())
     try:
         made = plan_for(job.sheet, asks_for_in_line=asks_for_in_line)
     except UnusableJoint as error:
         reasons = unplanned(job.sheet) or (attention("sheet.fasteners", f"{error}."),)
         return TighteningAssessment(notices=(*reasons, *told))
     except AlignerError as error:
-        text = f"There is no list until the rules agree: {error}."
+        text = say("There is no list until the rules agree: {error}.", error=error)
         return TighteningAssessment(notices=(attention("sheet.rules", text), *told))
     tools = tools_of(job)
     specified = {step.joint: step for step in made.steps if step.low_nm is not None}
@@ -156,19 +157,33 @@ def _about_wrenches(standings: list[StepStanding]) -> list[Notice]:
         problems = " ".join(tool.problems)
         if tool.lost:
             # Without the adapter that was meant the setting is another one.
-            found[joint] = attention(where, f"{tool.lost} Until then the {joint} is set without.")
+            text = say("Until then the {joint} is set without.", joint=joint)
+            found[joint] = attention(where, f"{tool.lost} {text}")
             continue
         if tool.setting_nm is None and step.fraction < 1:
-            text = f"No wrench on the list goes down to the first pass of the {joint}: bring it up "
-            said = note(where, f"{text}evenly by hand, well short of the full torque.")
-            found.setdefault(joint, said)
+            text = say(
+                "No wrench on the list goes down to the first pass of the {joint}: bring it up "
+                "evenly by hand, well short of the full torque.",
+                joint=joint,
+            )
+            found.setdefault(joint, note(where, text))
         elif tool.setting_nm is None:
-            said = attention(where, f"No wrench on the list can do the {joint}. {problems}")
-            found[joint] = said
+            text = say("No wrench on the list can do the {joint}.", joint=joint)
+            found[joint] = attention(where, f"{text} {problems}")
         elif tool.is_inside is False:
-            text = f"The wrench for the {joint} can deliver a torque outside what is specified."
+            text = say(
+                "The wrench for the {joint} can deliver a torque outside what is specified.",
+                joint=joint,
+            )
             found[joint] = attention(where, f"{text} {problems}")
     return list(found.values())
+
+
+_WAITS_FOR = {
+    Verdict.OUT: marked("the readings are out: correct, then measure again"),
+    Verdict.UNSETTLED: marked("the readings cannot tell yet"),
+    Verdict.MISSING: marked("the readings are missing"),
+}
 
 
 def _waits_for(
@@ -187,25 +202,31 @@ def _waits_for(
         return ""
     verdict = verdicts[step.reads]
     if verdict is not Verdict.WITHIN:
-        return {
-            Verdict.OUT: "the readings are out: correct, then measure again",
-            Verdict.UNSETTLED: "the readings cannot tell yet",
-            Verdict.MISSING: "the readings are missing",
-        }[verdict]
+        return say(_WAITS_FOR[verdict])
     return why_stale(job, step, steps, done_since.get(step.reads, ()))
 
 
-#: What was last worked out from a sheet. A sheet is a value, but one too large to be hashed
-#: at every keystroke, and an edit of readings keeps the very same one.
-_last_notices: tuple[Sheet, tuple[Notice, ...]] | None = None
-_last_plan: tuple[Sheet, bool, Plan] | None = None
+class _TheVery:
+    """A sheet as a key, by which one it is and not by what stands on it.
+
+    It is a value, but one too large to be hashed at every keystroke, and an edit of readings
+    keeps the very same one.
+    """
+
+    def __init__(self, sheet: Sheet) -> None:
+        self.sheet = sheet
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, _TheVery) and self.sheet is other.sheet
+
+    def __hash__(self) -> int:
+        return id(self.sheet)
 
 
-def _about_fasteners(sheet: Sheet) -> tuple[Notice, ...]:
-    global _last_notices
-    if _last_notices is None or _last_notices[0] is not sheet:
-        _last_notices = (sheet, fastener_notices(sheet))
-    return _last_notices[1]
+@lru_cache(maxsize=2)
+def _about_fasteners(of: _TheVery, _language: str) -> tuple[Notice, ...]:
+    """What there is to ask about the fasteners, in the language spoken."""
+    return fastener_notices(of.sheet)
 
 
 def plan_for(sheet: Sheet, *, asks_for_in_line: bool) -> Plan:
@@ -214,18 +235,22 @@ def plan_for(sheet: Sheet, *, asks_for_in_line: bool) -> Plan:
     Raises:
         AlignerError: rules that cannot all be kept, or that name what is not there.
     """
-    global _last_plan
-    last = _last_plan
-    if last is not None and last[0] is sheet and last[1] == asks_for_in_line:
-        return last[2]
-    fork = sheet.fork.kind.value
-    made = _planned(joints_of(sheet), rules_of(sheet), asks_for_in_line, fork)
-    _last_plan = (sheet, asks_for_in_line, made)
-    return made
+    return _plan_for(_TheVery(sheet), asks_for_in_line, spoken())
+
+
+@lru_cache(maxsize=2)
+def _plan_for(of: _TheVery, asks_for_in_line: bool, language: str) -> Plan:
+    joints, rules, fork = joints_of(of.sheet), rules_of(of.sheet), of.sheet.fork.kind.value
+    return _planned(joints, rules, asks_for_in_line, fork, language)
 
 
 @lru_cache(maxsize=16)
 def _planned(
-    joints: tuple[Joint, ...], rules: tuple[Rule, ...], asks_for_in_line: bool, fork: str
+    joints: tuple[Joint, ...],
+    rules: tuple[Rule, ...],
+    asks_for_in_line: bool,
+    fork: str,
+    _language: str,
 ) -> Plan:
+    """The list in the language spoken, which is what the last one is for."""
     return plan(joints, rules, check_in_line=asks_for_in_line, fork=fork)

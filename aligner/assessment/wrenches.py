@@ -17,6 +17,10 @@ from aligner.fastening.wrench import Adapter, Wrench
 from aligner.fastening.wrench_choice import NoWrench, WrenchFit, best_wrench, fit
 from aligner.job import Adapter as DescribedAdapter
 from aligner.job import Job, TorqueWrench, WrenchChoice
+from aligner.language import marked, say, spoken
+
+_LOST_WRENCH = marked("The chosen wrench “{name}” is not on the list any more: choose again.")
+_LOST_ADAPTER = marked("The chosen adapter “{name}” is not on the list any more: choose again.")
 
 
 @dataclass(frozen=True)
@@ -62,7 +66,9 @@ class ToolForStep:
     @property
     def words(self) -> str:
         """Wrench and adapter in words, as the log keeps them; "" where there is none."""
-        return f"{self.wrench} with {self.adapter}" if self.wrench and self.adapter else self.wrench
+        if self.wrench and self.adapter:
+            return say("{wrench} with {adapter}", wrench=self.wrench, adapter=self.adapter)
+        return self.wrench
 
     @property
     def can_be_set(self) -> bool:
@@ -98,14 +104,15 @@ class Tools:
         named_one = next((each for each in self.wrenches if each.name == named), None)
         wrenches = (named_one,) if named_one else self.wrenches
         specified_nm = (target_nm, low_nm, high_nm)
-        found = _found(wrenches, adapter, specified_nm, share, is_named=named_one is not None)
+        is_named = named_one is not None
+        found = _found(wrenches, adapter, specified_nm, share, spoken(), is_named=is_named)
         if choice is None:
             return found
         lost = [
-            f"The chosen {what} “{name}” is not on the list any more: choose again."
-            for what, name, known in (
-                ("wrench", choice.wrench, [each.name for each in self.wrenches]),
-                ("adapter", choice.adapter, self.adapters),
+            say(text, name=name)
+            for text, name, known in (
+                (_LOST_WRENCH, choice.wrench, [each.name for each in self.wrenches]),
+                (_LOST_ADAPTER, choice.adapter, self.adapters),
             )
             if name and name not in known
         ]
@@ -160,9 +167,11 @@ def _found(
     adapter: Adapter | None,
     specified_nm: tuple[float, float, float],
     share: float,
+    _language: str,
     *,
     is_named: bool,
 ) -> ToolForStep:
+    """The tool with its problems in the language spoken, which is what the language is for."""
     part_nm = (specified_nm[0] * share,) * 3
     try:
         full = _best(wrenches, adapter, specified_nm, is_named=is_named)
