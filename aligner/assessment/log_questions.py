@@ -10,10 +10,10 @@ from collections.abc import Sequence
 from datetime import datetime
 
 from aligner.assessment.notice import Notice, attention, note
-from aligner.assessment.readings import significant
 from aligner.assessment.wrenches import ToolForStep
 from aligner.fastening.steps import Step
 from aligner.gauging import Verdict
+from aligner.gauging.digits import in_digits
 from aligner.job import Action, Job, LogEntry, ticked_steps
 from aligner.language import marked, say, say_count
 
@@ -149,7 +149,7 @@ def _torques(
             text,
             step=step.title,
             seen=entry.torque,
-            specified=f"{significant(target_nm, 3)} N·m",
+            specified=f"{in_digits(target_nm, 3)} N·m",
             number=step.pass_number,
         )
         found.setdefault(step.joint or step.key, attention("log.torque", text))

@@ -17,8 +17,9 @@ from aligner.gauging import (
     estimate,
     reading_that_stands_off,
 )
+from aligner.gauging.digits import in_digits
 from aligner.job import Gauge, Job
-from aligner.language import decimal_sign, say
+from aligner.language import say
 from aligner.sheet.quantities import Quantity
 
 
@@ -151,12 +152,7 @@ def odd_reading(
                 "{reading} stands off from its fellows by {size}. It still counts: read it once "
                 "more, and strike it out only if it was a slip.",
                 reading=reading,
-                size=f"{significant(abs(found.off_mm), 2)} mm",
+                size=f"{in_digits(abs(found.off_mm), 2)} mm",
             ),
         ),
     )
-
-
-def significant(number: float, digits: int) -> str:
-    """A number with so many digits that count, with the decimal sign of the language spoken."""
-    return f"{number:.{digits}g}".replace(".", decimal_sign())

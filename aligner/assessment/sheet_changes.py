@@ -8,7 +8,7 @@ from __future__ import annotations
 from aligner.assessment.tightening import plan_for
 from aligner.errors import AlignerError
 from aligner.job import Action, Job
-from aligner.job.edits_sheet_ticks import SHEET_CHANGED
+from aligner.job.edits_sheet_ticks import what_of_the_sheet
 from aligner.language import say_count
 from aligner.sheet import Sheet
 
@@ -23,13 +23,12 @@ def opened_by_the_sheet(job: Job) -> str:
     count = 0
     is_by_the_sheet = False
     for place, entry in enumerate(job.log):
-        is_the_sheet = entry.reason.startswith(SHEET_CHANGED)
+        what = what_of_the_sheet(entry.reason)
         is_opened = entry.action is Action.OPENED_AGAIN
-        is_by_the_sheet = is_opened and (is_the_sheet or is_by_the_sheet)
+        is_by_the_sheet = is_opened and (what is not None or is_by_the_sheet)
         if is_by_the_sheet and last[entry.step] == place:
             count += 1
-            what = entry.reason.removeprefix(SHEET_CHANGED).removeprefix(": ")
-            if is_the_sheet and what not in reasons:
+            if what is not None and what not in reasons:
                 reasons.append(what)
     if not reasons:
         return ""

@@ -45,7 +45,7 @@ from aligner.sheet.quantities import Angle, Length
 
 WHERE = "align.squaring"
 
-#: What the geometry refuses of a pair: the field to look at, and the words for it.
+#: What the geometry refuses of a pair by a key: the field to look at, and the words for it.
 _FIELDS = {
     "left": ("left", marked("the left distance")),
     "right": ("right", marked("the right distance")),
@@ -66,8 +66,6 @@ _FIELDS = {
         "frame_setback",
         marked("frame setback and frame half width"),
     ),
-    "half widths": ("", marked("half widths")),
-    "reference points": ("", marked("reference points")),
     "squaring": ("", marked("squaring")),
 }
 _SIDE_MISSING = {
