@@ -16,7 +16,9 @@ from pydantic import TypeAdapter
 from aligner.data_files import resource
 from aligner.job.job import Job
 from aligner.job.log import LogEntry, ticked_steps
+from aligner.language import say
 from aligner.sheet import ForkKind, Sheet
+from aligner.sheet.legs import Way
 from aligner.sheet.model import Part
 
 Phase = Literal["leg", "oil", "spring", "cap", "bearing"]
@@ -54,7 +56,7 @@ class BuildStepRow(Part):
 
 @dataclass(frozen=True)
 class BuildStep:
-    """One step for one bike.
+    """One step for one bike, its words in the language spoken.
 
     Attributes:
         key: of the row.
@@ -103,7 +105,8 @@ def build_steps(job: Job) -> tuple[BuildStep, ...]:
         sides = ("",) if row.phase == "bearing" else BOTH
         entries = {side: ticked.get(log_key(row.key, side)) for side in sides}
         done = {side: entry for side, entry in entries.items() if entry is not None}
-        steps.append(BuildStep(row.key, row.phase, title, row.reason, row.caution, sides, done))
+        reason, caution = say(row.reason), say(row.caution)
+        steps.append(BuildStep(row.key, row.phase, title, reason, caution, sides, done))
     return tuple(steps)
 
 
@@ -113,11 +116,20 @@ def _title(row: BuildStepRow, sheet: Sheet) -> str:
     if row.needs_adjuster and not sheet.legs.spring.has_adjuster:
         return ""
     if not row.value:
-        return row.title
+        return say(row.title)
     value = getattr(sheet.legs.spring, row.value)
     if not value:
-        return row.title_without
-    return row.title.replace("{value}", str(value))  # a quantity as typed, a way as its word
+        return say(row.title_without)
+    return say(row.title, value=_words(value))
+
+
+def _words(value: object) -> str:
+    """A quantity and an order as typed, a way as its word."""
+    if value is Way.UP:
+        return say("up", meaning="closer coils")
+    if value is Way.DOWN:
+        return say("down", meaning="closer coils")
+    return str(value)
 
 
 KINDS = frozenset(kind.value for kind in ForkKind)

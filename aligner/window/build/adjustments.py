@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import GAP, Theme
 from aligner.job import Job
+from aligner.language import say
 from aligner.window.build.fields import WordLine
 from aligner.window.widgets.labels import label
 
@@ -30,7 +31,7 @@ class Adjustments(QWidget):
         super().__init__()
         self._theme = theme
         self._rows: list[tuple[QWidget, ...]] = []
-        self.add = QPushButton("Log an adjustment after a road test")
+        self.add = QPushButton(say("Log an adjustment after a road test"))
         self._grid = QGridLayout()
         self._grid.setHorizontalSpacing(GAP)
         self._grid.setColumnStretch(1, 1)
@@ -71,10 +72,18 @@ class Adjustments(QWidget):
 
     def _make_row(self, place: int) -> None:
         number = place + 1
-        what = WordLine(self._theme, f"adjustment {number}: what was changed", "what was changed")
-        why = WordLine(self._theme, f"adjustment {number}: why", "why: what the road test showed")
-        out = QPushButton("Take out")
-        out.setAccessibleName(f"Take out adjustment {number}")
+        what = WordLine(
+            self._theme,
+            say("adjustment {number}: what was changed", number=number),
+            say("what was changed"),
+        )
+        why = WordLine(
+            self._theme,
+            say("adjustment {number}: why", number=number),
+            say("why: what the road test showed"),
+        )
+        out = QPushButton(say("Take out"))
+        out.setAccessibleName(say("Take out adjustment {number}", number=number))
         for field, line in (("what", what), ("why", why)):
             line.typed.connect(lambda text, field=field: self.typed.emit(place, field, text))
             line.kept.connect(lambda text, field=field: self.kept.emit(place, field, text))

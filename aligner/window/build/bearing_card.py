@@ -15,7 +15,9 @@ from aligner.drawing.theme import GAP, Theme
 from aligner.gauging import Verdict
 from aligner.job import Job
 from aligner.job.build import FallAway
+from aligner.language import marked, say
 from aligner.sheet.quantities import Force, Length
+from aligner.units import FORCE, shown
 from aligner.units.preferred import Preferred
 from aligner.window.build.adjustments import Adjustments
 from aligner.window.build.fields import Choice
@@ -27,8 +29,8 @@ from aligner.window.widgets.labels import label, set_tone
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.reading_box import ReadingBox
 
-_FELT: tuple[tuple[object, str], ...] = (
-    (None, "how does the steering fall to each side?"),
+_FELT: tuple[tuple[FallAway | None, str], ...] = (
+    (None, marked("how does the steering fall to each side?")),
     *((felt, felt.value) for felt in FallAway),
 )
 
@@ -48,7 +50,7 @@ class BearingCard(StepsCard):
     went_on = Signal()
 
     def __init__(self, theme: Theme, show: Preferred) -> None:
-        super().__init__(theme, "Head bearing", ("",))
+        super().__init__(theme, say("Head bearing"), ("",))
         self._show = show
         self.nut_ticks: dict[str, Tick] = {}
         self._standings: dict[str, StepStanding] = {}
@@ -56,9 +58,9 @@ class BearingCard(StepsCard):
         self._nut = QGridLayout()
         self._nut.setVerticalSpacing(1)
         self._nut.setColumnStretch(0, 1)
-        self.pull = ReadingBox(theme, "pull", Force, "N")
-        self.radius = ReadingBox(theme, "radius", Length, show.length, cells=1)
-        self.felt = Choice(theme, "how the steering falls to each side")
+        self.pull = ReadingBox(theme, say("pull"), Force, "N")
+        self.radius = ReadingBox(theme, say("radius"), Length, show.length, cells=1)
+        self.felt = Choice(theme, say("how the steering falls to each side"))
         self.said = label("", "strong", wraps=True)
         self.nut_said = wrapping("", "quiet")
         self.adjustments = Adjustments(theme)
@@ -79,12 +81,12 @@ class BearingCard(StepsCard):
         self._show_nut(assessment)
         read = job.build.bearing
         pull = found.bearing.pull_n
-        self.pull.show_readings(read.pull, "not read" if pull is None else f"{pull:.1f} N")
+        self.pull.show_readings(read.pull, say("not read") if pull is None else shown(pull, FORCE))
         on_sheet = job.sheet.legs.bearing.radius
         radius = read.radius or on_sheet
-        mean = radius.text if radius else "not read"
+        mean = radius.text if radius else say("not read")
         self.radius.show_readings((read.radius,) if read.radius else (), mean)
-        self.felt.show_choice(_FELT, read.fall_away)
+        self.felt.show_choice([(felt, say(words)) for felt, words in _FELT], read.fall_away)
         bearing = found.bearing
         said = [bearing_words(bearing, self._show)]
         said += [notice.text for notice in bearing.notices if "radius" not in notice.where]
@@ -138,12 +140,19 @@ class BearingCard(StepsCard):
             self._standings[each.step.key] = each
             tick = self.nut_ticks[each.step.key]
             value = big_words(each.step, self._show)
-            words = f"{each.step.title} · {value} (Tighten, step {each.number})"
+            words = say(
+                "{step} · {value} (Tighten, step {number})",
+                step=each.step.title,
+                value=value,
+                number=each.number,
+            )
             self._nut_words[each.step.key].setText(words)
             tick.setAccessibleName(words)
             tick.setChecked(each.state is StepState.DONE)
         if not steps:
-            self.nut_said.setText("The sheet lists no stem nut: set it as the maker's manual says.")
+            self.nut_said.setText(
+                say("The sheet lists no stem nut: set it as the maker's manual says.")
+            )
         self.nut_said.setVisible(bool(self.nut_said.text()))
 
     def _tick_nut(self, key: str) -> None:
@@ -151,14 +160,19 @@ class BearingCard(StepsCard):
         self.nut_ticks[key].setChecked(standing.state is StepState.DONE)
         if standing.state is StepState.DONE:
             self.nut_said.setText(
-                "It is ticked: open it again in Tighten, which asks for a reason."
+                say("It is ticked: open it again in Tighten, which asks for a reason.")
             )
         elif standing.state is not StepState.NEXT:
             self.nut_said.setText(
-                "Other steps of Tighten come before it: tick them there, or this one with a reason."
+                say(
+                    "Other steps of Tighten come before it: tick them there, or this one with a "
+                    "reason."
+                )
             )
         elif standing.step.torque_missing:
-            self.nut_said.setText("Its torque is missing: tick it in Tighten, where it is typed.")
+            self.nut_said.setText(
+                say("Its torque is missing: tick it in Tighten, where it is typed.")
+            )
         else:
             self.nut_said.setText("")
             self.nut_ticked.emit(standing)

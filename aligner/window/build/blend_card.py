@@ -8,21 +8,24 @@ from PySide6.QtWidgets import QGridLayout, QWidget
 from aligner.assessment.build_blend import BlendAssessment
 from aligner.drawing.theme import GAP, Theme
 from aligner.job import Job
+from aligner.language import listed, marked, say
 from aligner.legs import W_GRADE_CAUTION
 from aligner.sheet.quantities import Quantity, Viscosity, Volume
 from aligner.units.preferred import Preferred
+from aligner.units.shown import rounded
 from aligner.window.build.fields import WordLine
-from aligner.window.build.results import show_volume
+from aligner.window.build.results import show_volume, upper_first
 from aligner.window.widgets.labels import Card, label, set_tone
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.reading_box import ReadingBox
 
 _QUANTITIES: tuple[tuple[str, str, type[Quantity]], ...] = (
-    ("first", "first oil", Viscosity),
-    ("second", "second oil", Viscosity),
-    ("wanted", "wanted", Viscosity),
-    ("amount", "amount in all", Volume),
+    ("first", marked("first oil"), Viscosity),
+    ("second", marked("second oil"), Viscosity),
+    ("wanted", marked("wanted"), Viscosity),
+    ("amount", marked("amount in all"), Volume),
 )
+_NAMES = {"first": marked("first oil's name"), "second": marked("second oil's name")}
 
 
 class BlendCard(Card):
@@ -38,19 +41,18 @@ class BlendCard(Card):
     went_on = Signal()
 
     def __init__(self, theme: Theme, show: Preferred) -> None:
-        super().__init__("Two oils mixed, all at one temperature (usually 40 °C)")
+        super().__init__(say("Two oils mixed, all at one temperature (usually 40 °C)"))
         self._show = show
         self.names = {
-            name: WordLine(theme, f"{name} oil's name", f"{name} oil's name")
-            for name in ("first", "second")
+            name: WordLine(theme, say(words), say(words)) for name, words in _NAMES.items()
         }
         self.boxes = {
-            name: ReadingBox(theme, words, kind, show.unit(kind.dimension), cells=1)
+            name: ReadingBox(theme, say(words), kind, show.unit(kind.dimension), cells=1)
             for name, words, kind in _QUANTITIES
         }
         grid = QGridLayout()
         grid.setHorizontalSpacing(GAP)
-        for column, name in enumerate(("first", "second")):
+        for column, name in enumerate(_NAMES):
             grid.addWidget(self.names[name], 0, column)
             grid.addWidget(self.boxes[name], 1, column, Qt.AlignmentFlag.AlignTop)
         for column, name in enumerate(("wanted", "amount")):
@@ -58,7 +60,7 @@ class BlendCard(Card):
         self.said = label("", "strong", wraps=True)
         self.column.addLayout(grid)
         self.column.addWidget(self.said)
-        self.column.addWidget(wrapping(W_GRADE_CAUTION, "quiet"))
+        self.column.addWidget(wrapping(say(W_GRADE_CAUTION), "quiet"))
         self.column.addStretch(1)
         self._connect()
 
@@ -87,21 +89,29 @@ class BlendCard(Card):
 
     def _words(self, job: Job, found: BlendAssessment) -> str:
         if found.refusal:
-            return found.refusal[:1].upper() + found.refusal[1:]
+            return upper_first(found.refusal)
         if found.missing:
-            return f"Still needed: {', '.join(found.missing)}."
+            return say("Still needed: {values}.", values=", ".join(found.missing))
         if found.blend is None:
             return ""
         given, blend = job.build.blend, found.blend
         parts = []
         for name, fallback, ml, share in (
-            (given.first_name, "first oil", blend.first_ml, blend.first_share),
-            (given.second_name, "second oil", blend.second_ml, blend.second_share),
+            (given.first_name, say("first oil"), blend.first_ml, blend.first_share),
+            (given.second_name, say("second oil"), blend.second_ml, blend.second_share),
         ):
             parts.append(
-                f"{show_volume(ml, self._show)} of {name or fallback} ({share * 100:.0f} %)"
+                say(
+                    "{volume} of {oil} ({share} %)",
+                    volume=show_volume(ml, self._show),
+                    oil=name or fallback,
+                    share=rounded(share * 100, 0),
+                )
             )
-        return f"{' and '.join(parts)}. An estimate: additives can move it by some per cent."
+        return say(
+            "{mixture}. An estimate: additives can move it by some per cent.",
+            mixture=listed(parts),
+        )
 
     def _connect(self) -> None:
         for name, line in self.names.items():

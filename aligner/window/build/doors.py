@@ -23,6 +23,7 @@ from aligner.job.edits_build import (
     with_sag_lengths,
     without_adjustment,
 )
+from aligner.language import marked, say
 from aligner.window.build.bearing_card import BearingCard
 from aligner.window.build.blend_card import BlendCard
 from aligner.window.build.fill_card import FillCard
@@ -30,6 +31,9 @@ from aligner.window.build.oil_card import OilCard
 from aligner.window.build.sag_card import SagCard
 from aligner.window.build.sheet_card import SheetCard
 from aligner.window.open_job import OpenJob
+
+_GAP = {"left": marked("air gap of the left leg"), "right": marked("air gap of the right leg")}
+_OIL = {"left": marked("oil of the left leg"), "right": marked("oil of the right leg")}
 
 
 def connect_oil(door: OpenJob, oil: OilCard, fill: FillCard, blend: BlendCard) -> None:
@@ -39,7 +43,7 @@ def connect_oil(door: OpenJob, oil: OilCard, fill: FillCard, blend: BlendCard) -
     )
     oil.kept.connect(
         lambda side, found: door.edit(
-            f"air gap of the {side} leg", lambda job: with_leg_oil(job, side, gap=found)
+            say(_GAP[side]), lambda job: with_leg_oil(job, side, gap=found)
         )
     )
     fill.volume_typed.connect(
@@ -47,23 +51,23 @@ def connect_oil(door: OpenJob, oil: OilCard, fill: FillCard, blend: BlendCard) -
     )
     fill.volume_kept.connect(
         lambda side, found: door.edit(
-            f"oil of the {side} leg", lambda job: with_leg_oil(job, side, volume=found)
+            say(_OIL[side]), lambda job: with_leg_oil(job, side, volume=found)
         )
     )
     fill.oil_typed.connect(lambda text: door.draft(lambda job: with_build(job, oil=text)))
     fill.oil_kept.connect(
-        lambda text: door.edit("name of the oil", lambda job: with_build(job, oil=text))
+        lambda text: door.edit(say("name of the oil"), lambda job: with_build(job, oil=text))
     )
     fill.gauge_chosen.connect(
-        lambda name: door.edit("gauge", lambda job: with_gap_gauge(job, name))
+        lambda name: door.edit(say("gauge"), lambda job: with_gap_gauge(job, name))
     )
-    _connect_fields(door, blend, "blend of oils", with_blend)
+    _connect_fields(door, blend, marked("blend of oils"), with_blend)
 
 
 def connect_bearing(door: OpenJob, bearing: BearingCard, now: Callable[[], datetime]) -> None:
     """The head bearing's check and its later adjustments."""
-    _connect_fields(door, bearing, "head bearing", with_bearing)
-    made, name = bearing.adjustments, "adjustment of the bearing"
+    _connect_fields(door, bearing, marked("head bearing"), with_bearing)
+    made, name = bearing.adjustments, marked("adjustment of the bearing")
     made.typed.connect(
         lambda place, field, text: door.draft(
             lambda job: with_adjustment(job, place, **{field: text})
@@ -71,15 +75,15 @@ def connect_bearing(door: OpenJob, bearing: BearingCard, now: Callable[[], datet
     )
     made.kept.connect(
         lambda place, field, text: door.edit(
-            name, lambda job: with_adjustment(job, place, **{field: text})
+            say(name), lambda job: with_adjustment(job, place, **{field: text})
         )
     )
     made.wanted.connect(
-        lambda: door.edit(name, lambda job: with_another_adjustment(job, now().date()))
+        lambda: door.edit(say(name), lambda job: with_another_adjustment(job, now().date()))
     )
     made.unwanted.connect(
         lambda place: door.edit(
-            "take out an adjustment", lambda job: without_adjustment(job, place)
+            say("take out an adjustment"), lambda job: without_adjustment(job, place)
         )
     )
 
@@ -91,10 +95,12 @@ def connect_sag_and_sheet(door: OpenJob, sag: SagCard, sheet: SheetCard) -> None
     )
     sag.kept.connect(
         lambda which, found: door.edit(
-            "length for the sag", lambda job: with_sag_lengths(job, which, found)
+            say("length for the sag"), lambda job: with_sag_lengths(job, which, found)
         )
     )
-    sag.gauge_chosen.connect(lambda name: door.edit("gauge", lambda job: with_sag_gauge(job, name)))
+    sag.gauge_chosen.connect(
+        lambda name: door.edit(say("gauge"), lambda job: with_sag_gauge(job, name))
+    )
     sheet.typed.connect(
         lambda path, value, source: door.draft(
             lambda job: with_legs_value(job, path, value, source)
@@ -102,11 +108,11 @@ def connect_sag_and_sheet(door: OpenJob, sag: SagCard, sheet: SheetCard) -> None
     )
     sheet.kept.connect(
         lambda path, value, source: door.edit(
-            "value of the sheet", lambda job: with_legs_value(job, path, value, source)
+            say("value of the sheet"), lambda job: with_legs_value(job, path, value, source)
         )
     )
 
 
 def _connect_fields(door: OpenJob, card: Any, name: str, change: Callable[..., Job]) -> None:
     card.typed.connect(lambda fields: door.draft(lambda job: change(job, **fields)))
-    card.kept.connect(lambda fields: door.edit(name, lambda job: change(job, **fields)))
+    card.kept.connect(lambda fields: door.edit(say(name), lambda job: change(job, **fields)))

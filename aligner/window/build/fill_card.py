@@ -9,15 +9,16 @@ from aligner.assessment.build import BuildAssessment
 from aligner.drawing.theme import GAP, Theme
 from aligner.job import Job
 from aligner.job.listed_gauges import gauge_choices
+from aligner.language import marked, say, say_count
 from aligner.sheet.quantities import Volume
 from aligner.units.preferred import Preferred
 from aligner.window.build.fields import Choice, WordLine
-from aligner.window.build.results import volume_words
+from aligner.window.build.results import upper_first, volume_words
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.reading_box import ReadingBox
 
-_SIDES = ("left", "right")
+_VOLUMES = {"left": marked("left leg's oil"), "right": marked("right leg's oil")}
 
 
 class FillCard(Card):
@@ -40,23 +41,23 @@ class FillCard(Card):
     went_on = Signal()
 
     def __init__(self, theme: Theme, show: Preferred) -> None:
-        super().__init__("What went in")
+        super().__init__(say("What went in"))
         self._show = show
-        self.gauge = Choice(theme, "gauge of the air gaps")
-        self.again = QPushButton("Read the gaps again")
-        self.oil = WordLine(theme, "oil that went in", "name on the bottle")
+        self.gauge = Choice(theme, say("gauge of the air gaps"))
+        self.again = QPushButton(say("Read the gaps again"))
+        self.oil = WordLine(theme, say("oil that went in"), say("name on the bottle"))
         self.volumes = {
-            side: ReadingBox(theme, f"{side} leg's oil", Volume, show.volume, cells=1)
-            for side in _SIDES
+            side: ReadingBox(theme, say(words), Volume, show.volume, cells=1)
+            for side, words in _VOLUMES.items()
         }
         self.said = wrapping("")
         grid = QGridLayout()
         grid.setHorizontalSpacing(GAP)
         grid.setColumnStretch(1, 1)
-        grid.addWidget(label("read with"), 0, 0)
+        grid.addWidget(label(say("read with")), 0, 0)
         grid.addWidget(self.gauge, 0, 1)
         grid.addWidget(self.again, 0, 2)
-        grid.addWidget(label("oil"), 1, 0)
+        grid.addWidget(label(say("oil")), 1, 0)
         grid.addWidget(self.oil, 1, 1, 1, 2)
         row = QHBoxLayout()
         row.setSpacing(GAP)
@@ -84,16 +85,25 @@ class FillCard(Card):
         self.gauge.show_choice(gauge_choices(job, build.gauge), build.gauge)
         self.oil.show_words(build.oil)
         wanted = job.sheet.legs.oil.name
-        self.oil.setPlaceholderText(f"the sheet says: {wanted}" if wanted else "name on the bottle")
+        self.oil.setPlaceholderText(
+            say("the sheet says: {oil}", oil=wanted) if wanted else say("name on the bottle")
+        )
         self.again.setEnabled(bool(build.left.gap or build.right.gap))
         for side, box in self.volumes.items():
             volume = getattr(build, side).volume
-            box.show_readings((volume,) if volume else (), volume.text if volume else "volume?")
-        lines = [volume_words(side, found.oil, self._show) for side in _SIDES]
+            box.show_readings(
+                (volume,) if volume else (), volume.text if volume else say("volume?")
+            )
+        lines = [volume_words(side, found.oil, self._show) for side in _VOLUMES]
         if build.earlier:
-            count = len(build.earlier)
-            lines.append(f"read {count} time{'s' if count > 1 else ''} before, kept with the job")
-        self.said.setText("\n".join(line[:1].upper() + line[1:] + "." for line in lines if line))
+            lines.append(
+                say_count(
+                    "read {count} time before, kept with the job",
+                    "read {count} times before, kept with the job",
+                    len(build.earlier),
+                )
+            )
+        self.said.setText("\n".join(f"{upper_first(line)}." for line in lines if line))
         self.said.setVisible(bool(self.said.text()))
 
 

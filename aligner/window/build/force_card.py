@@ -9,6 +9,7 @@ from aligner.assessment.build_force import ForceAssessment
 from aligner.drawing.force_plot import ForcePoint, paint_force_plot
 from aligner.drawing.strokes import words
 from aligner.drawing.theme import Theme, TypeSize
+from aligner.language import say
 from aligner.window.build.results import force_words
 from aligner.window.widgets.drawing_card import DrawingCard
 
@@ -17,7 +18,7 @@ class ForceCard(DrawingCard):
     """Both legs' air-spring force over the travel, and the difference in words."""
 
     def __init__(self, theme: Theme) -> None:
-        super().__init__(theme, "Air force of both legs, fast stroke")
+        super().__init__(theme, say("Air force of both legs, fast stroke"))
         self._points: tuple[ForcePoint, ...] = ()
         self._said = ""
         self.setMinimumHeight(theme.px(280))

@@ -19,6 +19,7 @@ from aligner.drawing.theme import Theme, TypeSize
 from aligner.drawing.tolerance_strip import paint_strip
 from aligner.gauging import Remedy, Verdict
 from aligner.job import Job
+from aligner.language import marked, say
 from aligner.sheet import ForkKind
 from aligner.sheet.quantities import Length
 from aligner.units.preferred import Preferred
@@ -27,7 +28,7 @@ from aligner.window.widgets.drawing_card import DrawingCard
 from aligner.window.widgets.pictures import strip_of
 from aligner.window.widgets.reading_box import ReadingBox
 
-_SIDES = ("left", "right")
+_GAPS = {"left": marked("left gap"), "right": marked("right gap")}
 
 
 class OilCard(DrawingCard):
@@ -44,12 +45,13 @@ class OilCard(DrawingCard):
     went_on = Signal()
 
     def __init__(self, theme: Theme, show: Preferred) -> None:
-        super().__init__(theme, "Air gap, spring out, leg compressed")
+        super().__init__(theme, say("Air gap, spring out, leg compressed"))
         self._show = show
         self._job = Job()
         self._found: BuildAssessment | None = None
         self.boxes = {
-            side: ReadingBox(theme, f"{side} gap", Length, show.length) for side in _SIDES
+            side: ReadingBox(theme, say(words), Length, show.length)
+            for side, words in _GAPS.items()
         }
         for side, box in self.boxes.items():
             box.setParent(self)
@@ -67,14 +69,18 @@ class OilCard(DrawingCard):
         advice = found.advice
         wants_more = advice is not None and advice.remedy is Remedy.MORE_READINGS
         wanted = advice.readings_needed if advice is not None and wants_more else None
-        for side in _SIDES:
+        for side in _GAPS:
             gap = oil.leg(side).gap
-            mean = self._show.show_length(gap.value_mm) if gap else "not read"
+            mean = self._show.show_length(gap.value_mm) if gap else say("not read")
             readings = getattr(job.build, side).gap
             self.boxes[side].show_readings(readings, mean, cells=min(wanted or 0, 8))
         factor = self._sections(QRectF(0, 0, 100, 100)).factor
-        self.say_note(f"level drawn {factor} times" if factor > 1 else "seen from the seat")
-        lines = [leg_line(side, oil.leg(side), self._show) for side in _SIDES]
+        self.say_note(
+            say("level drawn {factor} times", factor=factor)
+            if factor > 1
+            else say("seen from the seat")
+        )
+        lines = [leg_line(side, oil.leg(side), self._show) for side in _GAPS]
         self.setAccessibleDescription(". ".join([*lines, difference_words(oil, self._show)]))
         self.place_boxes()
         self.update()
@@ -94,7 +100,8 @@ class OilCard(DrawingCard):
         sections = self._sections(room)
         paint_leg_sections(painter, self.theme, sections)
         depth = self._show.show_length(self._found.oil.suction_depth_mm or 0.0)
-        paint_suction_dimension(painter, self.theme, sections, f"suction tube {depth}")
+        said = say("suction tube {depth}", depth=depth)
+        paint_suction_dimension(painter, self.theme, sections, said)
         for side, leg in (("left", sections.left), ("right", sections.right)):
             paint_gap(painter, self.theme, leg, to_the_left=side == "left")
             self._paint_what_to_do(painter, side, leg, sections.wanted_y)

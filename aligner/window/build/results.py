@@ -11,39 +11,75 @@ from aligner.assessment.build_oil import LegOilAssessment, OilAssessment
 from aligner.assessment.build_sag import SagUnderLoad
 from aligner.assessment.readings import Judged
 from aligner.gauging import Verdict
+from aligner.language import marked, say
 from aligner.units import FORCE, TORQUE, VOLUME, shown
 from aligner.units.preferred import Preferred
+from aligner.units.shown import rounded
+
+_NOT_READ = {"left": marked("left leg: not read"), "right": marked("right leg: not read")}
+_GAP = {
+    "left": marked("left leg: air gap {size}"),
+    "right": marked("right leg: air gap {size}"),
+}
+_NO_VOLUME = {
+    "left": marked("left leg: {poured}; the sheet gives no volume to hold it against"),
+    "right": marked("right leg: {poured}; the sheet gives no volume to hold it against"),
+}
+_VOLUME_DECIDES = {
+    "left": marked("left leg: {verdict}, {poured}, {against}"),
+    "right": marked("right leg: {verdict}, {poured}, {against}"),
+}
+_GAP_DECIDES = {
+    "left": marked("left leg: {poured}, {against}; the air gap decides"),
+    "right": marked("right leg: {poured}, {against}; the air gap decides"),
+}
+_SAG_NOT_READ = {
+    "static": marked("Static sag: not read."),
+    "rider": marked("Rider sag: not read."),
+}
+_SAG = {"static": marked("Static sag {size}"), "rider": marked("Rider sag {size}")}
+_SAG_AND_SHARE = {
+    "static": marked("Static sag {size}, {share} % of the travel"),
+    "rider": marked("Rider sag {size}, {share} % of the travel"),
+}
 
 
 def leg_words(leg: LegOilAssessment, show: Preferred) -> str:
     """What to do with one leg, in two short lines; "" where nothing is to be done."""
     if leg.verdict is Verdict.WITHIN:
-        return "within"
+        return say(leg.verdict.value)
     if leg.verdict is Verdict.UNSETTLED:
-        return "not settled:\nread again"
+        return say("not settled:\nread again")
     if leg.change_ml is not None:
-        way = "add" if leg.change_ml > 0 else "draw off"
-        return f"{way}\n{show_volume(abs(leg.change_ml), show)}"
+        size = show_volume(abs(leg.change_ml), show)
+        return (
+            say("add\n{size}", size=size)
+            if leg.change_ml > 0
+            else say("draw off\n{size}", size=size)
+        )
     if leg.against_wanted is not None:
         off = leg.against_wanted.value
         size = show.show_length(abs(off))
-        return f"{size}\n{'too little oil' if off > 0 else 'too much oil'}"
+        if off > 0:
+            return say("{size}\ntoo little oil", size=size)
+        return say("{size}\ntoo much oil", size=size)
     return ""
 
 
 def leg_line(side: str, leg: LegOilAssessment, show: Preferred) -> str:
     """One leg's oil in a line, for the eye and for a screen reader."""
     if leg.gap is None:
-        return f"{side} leg: not read"
-    parts = [f"{side} leg: air gap {show.show_length(leg.gap.value_mm)}"]
+        return say(_NOT_READ[side])
+    parts = [say(_GAP[side], size=show.show_length(leg.gap.value_mm))]
     if leg.against_wanted is not None:
-        parts.append(_judged_words(leg.against_wanted, show, "more", "less"))
+        parts.append(_against_wanted_words(leg.against_wanted, show))
     if leg.change_ml is not None and leg.verdict is not Verdict.WITHIN:
-        way = "add" if leg.change_ml > 0 else "draw off"
-        spread = ""
+        size = show_volume(abs(leg.change_ml), show)
         if leg.change_expanded_ml is not None:
-            spread = f", ± {show_volume(leg.change_expanded_ml, show)}"
-        parts.append(f"{way} {show_volume(abs(leg.change_ml), show)}{spread}")
+            size = f"{size}, ± {show_volume(leg.change_expanded_ml, show)}"
+        parts.append(
+            say("add {size}", size=size) if leg.change_ml > 0 else say("draw off {size}", size=size)
+        )
     return ", ".join(parts)
 
 
@@ -51,17 +87,21 @@ def difference_words(oil: OilAssessment, show: Preferred) -> str:
     """Left against right: "within: left gap 0.5 ± 0.7 mm more; ± 2.0 mm allowed"."""
     found = oil.difference
     if found is None:
-        return "left against right: read both legs"
-    allowed = ""
-    if found.tolerance is not None:
-        allowed = f"; ± {show.show_length(found.tolerance)} allowed"
-    size = _size_words(found, show)
-    side = (
-        "equal"
-        if found.value == 0
-        else (f"left gap {size} {'more' if found.value > 0 else 'less'} than right")
+        return say("left against right: read both legs")
+    verdict, size = say(found.verdict.value), _size_words(found, show)
+    if found.value == 0:
+        said = say("{verdict}: equal", verdict=verdict)
+    elif found.value > 0:
+        said = say("{verdict}: left gap {size} more than right", verdict=verdict, size=size)
+    else:
+        said = say("{verdict}: left gap {size} less than right", verdict=verdict, size=size)
+    if found.tolerance is None:
+        return said
+    return say(
+        "{found}; ± {tolerance} allowed",
+        found=said,
+        tolerance=show.show_length(found.tolerance),
     )
-    return f"{found.verdict.value}: {side}{allowed}"
 
 
 def volume_words(side: str, oil: OilAssessment, show: Preferred) -> str:
@@ -71,18 +111,25 @@ def volume_words(side: str, oil: OilAssessment, show: Preferred) -> str:
         return ""
     poured = show_volume(leg.volume_ml, show)
     if oil.wanted_ml is None:
-        return f"{side} leg: {poured}; the sheet gives no volume to hold it against"
+        return say(_NO_VOLUME[side], poured=poured)
     over = leg.volume_ml - oil.wanted_ml
     size = show_volume(abs(over), show)
-    against = "as the manual says"
+    against = say("as the manual says")
     if abs(over) >= 0.5:
-        against = f"{size} {'more' if over > 0 else 'less'} than the manual's"
+        against = (
+            say("{size} more than the manual's", size=size)
+            if over > 0
+            else say("{size} less than the manual's", size=size)
+        )
         if leg.volume is not None:
             level = show.show_length(abs(leg.volume.level_rise_mm))
-            against += f", which is {level} of level"
+            against = say(
+                "{difference}, which is {level} of level", difference=against, level=level
+            )
     if oil.by_volume:
-        return f"{side} leg: {leg.verdict.value}, {poured}, {against}"
-    return f"{side} leg: {poured}, {against}; the air gap decides"
+        verdict = say(leg.verdict.value)
+        return say(_VOLUME_DECIDES[side], verdict=verdict, poured=poured, against=against)
+    return say(_GAP_DECIDES[side], poured=poured, against=against)
 
 
 def force_words(found: ForceAssessment) -> str:
@@ -90,21 +137,34 @@ def force_words(found: ForceAssessment) -> str:
     if found.refusal:
         return upper_first(found.refusal)
     if found.missing:
-        return f"Still needed for this: {', '.join(found.missing)}."
+        return say("Still needed for this: {values}.", values=", ".join(found.missing))
     slow, fast = found.slow_at_full, found.fast_at_full
     if slow is None or fast is None:
         return ""
     if abs(fast.difference_n) < 0.5:
-        said = "At full stroke both legs push alike."
+        said = say("At full stroke both legs push alike.")
     else:
-        more = "left" if fast.difference_n > 0 else "right"
+        forces = {
+            "fast": _newtons(abs(fast.difference_n)),
+            "slow": _newtons(abs(slow.difference_n)),
+            "whole": _newtons(max(fast.left_n, fast.right_n)),
+        }
         said = (
-            f"At full stroke the {more} leg's air pushes {abs(fast.difference_n):.0f} N more in a "
-            f"fast stroke, {abs(slow.difference_n):.0f} N in a slow one "
-            f"(of {max(fast.left_n, fast.right_n):.0f} N)."
+            say(
+                "At full stroke the left leg's air pushes {fast} more in a fast stroke, {slow} in "
+                "a slow one (of {whole}).",
+                **forces,
+            )
+            if fast.difference_n > 0
+            else say(
+                "At full stroke the right leg's air pushes {fast} more in a fast stroke, {slow} in "
+                "a slow one (of {whole}).",
+                **forces,
+            )
         )
     if found.leaves_out_spring:
-        said += " Spring and spacer are not counted: the true forces are higher."
+        left_out = say("Spring and spacer are not counted: the true forces are higher.")
+        said = f"{said} {left_out}"
     return said
 
 
@@ -112,45 +172,76 @@ def bearing_words(found: BearingAssessment, show: Preferred) -> str:
     """The pull as a drag torque against the band."""
     if found.pull_n is None:
         if found.wanted_pull is not None:
-            low, high = found.wanted_pull.low_n, found.wanted_pull.high_n
-            arm = show.show_length(found.wanted_pull.radius_mm)
-            return f"Right at {arm}: {shown(low, FORCE)} to {shown(high, FORCE)}."
+            return say(
+                "Right at {arm}: {low} to {high}.",
+                arm=show.show_length(found.wanted_pull.radius_mm),
+                low=shown(found.wanted_pull.low_n, FORCE),
+                high=shown(found.wanted_pull.high_n, FORCE),
+            )
         if not found.has_band:
-            return "The sheet gives no drag for it: what is read is kept, and the feel decides."
-        return "Give the radius at which the scale pulls."
+            return say(
+                "The sheet gives no drag for it: what is read is kept, and the feel decides."
+            )
+        return say("Give the radius at which the scale pulls.")
     pull = shown(found.pull_n, FORCE)
     if found.drag_nm is None:
-        return f"{pull}: the radius is missing, so there is no drag torque yet."
+        return say("{pull}: the radius is missing, so there is no drag torque yet.", pull=pull)
     drag = shown(found.drag_nm, TORQUE, fine=1)
     if found.low_nm is None or found.high_nm is None:
-        return f"{pull} is a drag of {drag}; the sheet gives none to hold it against."
-    low, high = (shown(each, TORQUE, fine=1) for each in (found.low_nm, found.high_nm))
-    said = f"{found.verdict.value}: {pull} is a drag of {drag}; {low} to {high} is right."
-    return f"{upper_first(said)} The scale's own error is not counted."
+        return say(
+            "{pull} is a drag of {drag}; the sheet gives none to hold it against.",
+            pull=pull,
+            drag=drag,
+        )
+    said = say(
+        "{verdict}: {pull} is a drag of {drag}; {low} to {high} is right.",
+        verdict=say(found.verdict.value),
+        pull=pull,
+        drag=drag,
+        low=shown(found.low_nm, TORQUE, fine=1),
+        high=shown(found.high_nm, TORQUE, fine=1),
+    )
+    not_counted = say("The scale's own error is not counted.")
+    return f"{upper_first(said)} {not_counted}"
 
 
 def sag_words(name: str, found: SagUnderLoad, show: Preferred) -> str:
-    """Sag under one load, its share of travel, against its band."""
+    """Sag under one load ("static" or "rider"), its share of travel, against its band."""
     if found.sag is None:
-        return f"{upper_first(name)} sag: not read."
-    parts = [f"{upper_first(name)} sag {show.show_length(found.sag.sag_mm)}"]
+        return say(_SAG_NOT_READ[name])
+    size = show.show_length(found.sag.sag_mm)
     if found.share is not None:
-        parts[0] += f", {found.share * 100:.0f} % of the travel"
+        parts = [say(_SAG_AND_SHARE[name], size=size, share=rounded(found.share * 100, 0))]
+    else:
+        parts = [say(_SAG[name], size=size)]
     if found.low_mm is not None and found.high_mm is not None:
-        low, high = show.show_length(found.low_mm), show.show_length(found.high_mm)
-        parts.append(f"{found.verdict.value}, {low} to {high} is right")
+        parts.append(
+            say(
+                "{verdict}, {low} to {high} is right",
+                verdict=say(found.verdict.value),
+                low=show.show_length(found.low_mm),
+                high=show.show_length(found.high_mm),
+            )
+        )
     if found.change_mm is not None and found.verdict is Verdict.OUT:
         parts.append(preload_words(found, show))
-    parts.append(f"friction holds {show.show_length(abs(found.sag.stiction_mm))}")
+    friction = show.show_length(abs(found.sag.stiction_mm))
+    parts.append(say("friction holds {size}", size=friction))
     return "; ".join(parts) + "."
 
 
 def preload_words(found: SagUnderLoad, show: Preferred) -> str:
     """The change of preload: "8.0 mm more preload on each leg"."""
     change = found.change_mm or 0.0
-    way = "more" if change > 0 else "less"
-    counted = "spring and air counted" if found.by_forces else "one for one along the leg"
-    return f"{show.show_length(abs(change))} {way} preload on each leg, {counted}"
+    size = show.show_length(abs(change))
+    said = (
+        say("{size} more preload on each leg", size=size)
+        if change > 0
+        else say("{size} less preload on each leg", size=size)
+    )
+    if found.by_forces:
+        return say("{change}, spring and air counted", change=said)
+    return say("{change}, one for one along the leg", change=said)
 
 
 def show_volume(ml: float, show: Preferred) -> str:
@@ -158,11 +249,17 @@ def show_volume(ml: float, show: Preferred) -> str:
     return shown(ml, VOLUME, show.volume, fine=1 if abs(ml) < 9.95 else 0)
 
 
-def _judged_words(found: Judged, show: Preferred, more: str, less: str) -> str:
+def _against_wanted_words(found: Judged, show: Preferred) -> str:
+    verdict, size = say(found.verdict.value), _size_words(found, show)
     if found.value == 0:
-        return f"{found.verdict.value}: as wanted"
-    way = more if found.value > 0 else less
-    return f"{found.verdict.value}: {_size_words(found, show)} {way} than wanted"
+        return say("{verdict}: as wanted", verdict=verdict)
+    if found.value > 0:
+        return say("{verdict}: {size} more than wanted", verdict=verdict, size=size)
+    return say("{verdict}: {size} less than wanted", verdict=verdict, size=size)
+
+
+def _newtons(force_n: float) -> str:
+    return shown(force_n, FORCE, fine=-1)
 
 
 def _size_words(found: Judged, show: Preferred) -> str:

@@ -12,6 +12,7 @@ from aligner.drawing.theme import Theme
 from aligner.gauging import Verdict
 from aligner.job import Job
 from aligner.job.listed_gauges import gauge_choices
+from aligner.language import marked, say
 from aligner.sheet.quantities import Length
 from aligner.units.preferred import Preferred
 from aligner.window.build.fields import Choice
@@ -22,14 +23,14 @@ from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.reading_box import ReadingBox
 
 _BOXES = (
-    ("extended", "extended"),
-    ("static_down", "alone, pushed down"),
-    ("static_up", "alone, lifted"),
-    ("rider_down", "rider, pushed down"),
-    ("rider_up", "rider, lifted"),
+    ("extended", marked("extended")),
+    ("static_down", marked("alone, pushed down")),
+    ("static_up", marked("alone, lifted")),
+    ("rider_down", marked("rider, pushed down")),
+    ("rider_up", marked("rider, lifted")),
 )
 _AFTER_THE_GAUGE = "rider_down"
-_HOW = (
+_HOW = marked(
     "The same two marks along the leg each time. Extended: front wheel off the ground. Then "
     "pushed down and let up slowly, lifted and let down slowly: friction lies between the two."
 )
@@ -50,16 +51,17 @@ class SagCard(Card):
     went_on = Signal()
 
     def __init__(self, theme: Theme, show: Preferred) -> None:
-        super().__init__("Sag, once the machine stands on its wheels")
+        super().__init__(say("Sag, once the machine stands on its wheels"))
         self._show = show
-        self.gauge = Choice(theme, "gauge of the sag lengths")
+        self.gauge = Choice(theme, say("gauge of the sag lengths"))
         self.boxes = {
-            name: ReadingBox(theme, words, Length, show.length, cells=2) for name, words in _BOXES
+            name: ReadingBox(theme, say(words), Length, show.length, cells=2)
+            for name, words in _BOXES
         }
         with_gauge = QWidget()
         side = QHBoxLayout(with_gauge)
         side.setContentsMargins(0, 0, 0, 0)
-        side.addWidget(label("read with"))
+        side.addWidget(label(say("read with")))
         side.addWidget(self.gauge, 1)
         grid = FoldingGrid(theme, 3)
         for name, box in self.boxes.items():
@@ -69,7 +71,7 @@ class SagCard(Card):
         self.static = label("", "text", wraps=True)
         self.rider = label("", "strong", wraps=True)
         self.notices = label("", "text", wraps=True, tone="attention")
-        self.column.addWidget(wrapping(_HOW, "quiet"))
+        self.column.addWidget(wrapping(say(_HOW), "quiet"))
         self.column.addWidget(grid)
         for said in (self.static, self.rider, self.notices):
             self.column.addWidget(said)
@@ -97,7 +99,7 @@ class SagCard(Card):
         self.gauge.show_choice(gauge_choices(job, lengths.gauge), lengths.gauge)
         for name, box in self.boxes.items():
             readings = getattr(lengths, name)
-            mean = "not read"
+            mean = say("not read")
             if readings:
                 mean = self._show.show_length(sum(each.value for each in readings) / len(readings))
             box.show_readings(readings, mean)

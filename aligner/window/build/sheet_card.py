@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QHBoxLayout
 
 from aligner.drawing.theme import Theme
 from aligner.job import Job
+from aligner.language import marked, say
 from aligner.sheet import Sheet
 from aligner.sheet.legs import Pressure, Way
 from aligner.sheet.quantities import (
@@ -50,42 +51,42 @@ class ShareOrLength(Quantity):
             try:
                 return Length.typed(text)
             except UnreadableQuantity as refusal:
-                wanted = "write a share such as “30 %”, or a length such as “40 mm”"
+                wanted = say("write a share such as “30 %”, or a length such as “40 mm”")
                 raise UnreadableQuantity("", refusal.understood, wanted) from refusal
 
 
 _VALUES: tuple[tuple[str, str, type[Quantity]], ...] = (
-    ("oil.air_gap", "air gap", Length),
-    ("oil.air_gap_tolerance", "gap, plus or minus", Length),
-    ("oil.volume", "oil of one leg", Volume),
-    ("oil.volume_tolerance", "oil, plus or minus", Volume),
-    ("bore", "bore of the tube", Length),
-    ("rod", "rod in the oil", Length),
-    ("travel", "travel", Length),
-    ("sliding_tube", "sliding tube", Length),
-    ("oil.air_pressure", "air pressure", Pressure),
-    ("spring.spacer", "spacer", Length),
-    ("spring.preload", "preload", Length),
-    ("spring.displaced", "spring's volume", Volume),
-    ("spring.rate", "spring rate", Stiffness),
-    ("spring.second_rate", "second rate", Stiffness),
-    ("spring.rate_changes_at", "rate changes at", Length),
-    ("bearing.radius", "pull's radius", Length),
-    ("bearing.pull_low", "pull, least", Force),
-    ("bearing.pull_high", "pull, most", Force),
-    ("bearing.torque_low", "drag, least", Torque),
-    ("bearing.torque_high", "drag, most", Torque),
-    ("sag.static_low", "static sag, least", ShareOrLength),
-    ("sag.static_high", "static sag, most", ShareOrLength),
-    ("sag.rider_low", "rider sag, least", ShareOrLength),
-    ("sag.rider_high", "rider sag, most", ShareOrLength),
+    ("oil.air_gap", marked("air gap"), Length),
+    ("oil.air_gap_tolerance", marked("gap, plus or minus"), Length),
+    ("oil.volume", marked("oil of one leg"), Volume),
+    ("oil.volume_tolerance", marked("oil, plus or minus"), Volume),
+    ("bore", marked("bore of the tube"), Length),
+    ("rod", marked("rod in the oil"), Length),
+    ("travel", marked("travel"), Length),
+    ("sliding_tube", marked("sliding tube"), Length),
+    ("oil.air_pressure", marked("air pressure"), Pressure),
+    ("spring.spacer", marked("spacer"), Length),
+    ("spring.preload", marked("preload"), Length),
+    ("spring.displaced", marked("spring's volume"), Volume),
+    ("spring.rate", marked("spring rate"), Stiffness),
+    ("spring.second_rate", marked("second rate"), Stiffness),
+    ("spring.rate_changes_at", marked("rate changes at"), Length),
+    ("bearing.radius", marked("pull's radius"), Length),
+    ("bearing.pull_low", marked("pull, least"), Force),
+    ("bearing.pull_high", marked("pull, most"), Force),
+    ("bearing.torque_low", marked("drag, least"), Torque),
+    ("bearing.torque_high", marked("drag, most"), Torque),
+    ("sag.static_low", marked("static sag, least"), ShareOrLength),
+    ("sag.static_high", marked("static sag, most"), ShareOrLength),
+    ("sag.rider_low", marked("rider sag, least"), ShareOrLength),
+    ("sag.rider_high", marked("rider sag, most"), ShareOrLength),
 )
 _NEEDED = {"oil.air_gap", "oil.air_gap_tolerance", "bore", "travel"}
 _IN_A_ROW = 4
 _COILS: tuple[tuple[object, str], ...] = (
-    (None, "closer coils: not said"),
-    (Way.UP, "closer coils up"),
-    (Way.DOWN, "closer coils down"),
+    (None, marked("closer coils: not said")),
+    (Way.UP, marked("closer coils up")),
+    (Way.DOWN, marked("closer coils down")),
 )
 
 
@@ -102,26 +103,30 @@ class SheetCard(Card):
     went_on = Signal()
 
     def __init__(self, theme: Theme, show: Preferred) -> None:
-        super().__init__("From the maker's manual, for this bike's sheet")
+        super().__init__(say("From the maker's manual, for this bike's sheet"))
         self._shown: Sheet | None = None
-        self.source = WordLine(theme, "where these values come from", "such as manual p. 13-4")
+        self.source = WordLine(
+            theme, say("where these values come from"), say("such as manual p. 13-4")
+        )
         self.boxes = {
             path: ReadingBox(
                 theme,
-                words,
+                say(words),
                 kind,
                 "%" if kind is ShareOrLength else show.unit(kind.dimension),
                 cells=1,
             )
             for path, words, kind in _VALUES
         }
-        self.oil = WordLine(theme, "oil the manual names", "oil the manual names")
-        self.order = WordLine(theme, "order of the parts", "what goes in, from the bottom up")
-        self.coils = Choice(theme, "which way up the closer coils go")
-        self.adjuster = Tick("cap with preload adjuster")
-        self.adjuster.setAccessibleName("cap with preload adjuster")
+        self.oil = WordLine(theme, say("oil the manual names"), say("oil the manual names"))
+        self.order = WordLine(
+            theme, say("order of the parts"), say("what goes in, from the bottom up")
+        )
+        self.coils = Choice(theme, say("which way up the closer coils go"))
+        self.adjuster = Tick(say("cap with preload adjuster"))
+        self.adjuster.setAccessibleName(self.adjuster.text())
         head = QHBoxLayout()
-        head.addWidget(label("source of what is typed here"))
+        head.addWidget(label(say("source of what is typed here")))
         head.addWidget(self.source, 1)
         words_row = FoldingGrid(theme, _IN_A_ROW)
         for widget in (self.oil, self.order, self.coils, self.adjuster):
@@ -129,7 +134,7 @@ class SheetCard(Card):
         grid = FoldingGrid(theme, _IN_A_ROW)
         for box in self.boxes.values():
             grid.add(box)
-        said = "What is not printed stays empty: it shows as missing and is never guessed."
+        said = say("What is not printed stays empty: it shows as missing and is never guessed.")
         self.column.addWidget(wrapping(said, "quiet"))
         self.column.addLayout(head)
         self.column.addWidget(words_row)
@@ -141,14 +146,16 @@ class SheetCard(Card):
         legs, sources = job.sheet.legs, job.sheet.sources
         self.oil.show_words(legs.oil.name)
         self.order.show_words(legs.spring.order)
-        self.coils.show_choice(_COILS, legs.spring.closer_coils)
+        self.coils.show_choice(
+            [(way, say(words)) for way, words in _COILS], legs.spring.closer_coils
+        )
         self.adjuster.setChecked(legs.spring.has_adjuster)
         if job.sheet is self._shown:
             return
         self._shown = job.sheet
         for path, box in self.boxes.items():
             value = _at(legs, path)
-            absent = "missing" if path in _NEEDED else "not given"
+            absent = say("missing") if path in _NEEDED else say("not given")
             box.show_readings((value,) if value else (), value.text if value else absent)
             box.setToolTip(sources.get(f"legs.{path}", ""))
 

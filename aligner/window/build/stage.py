@@ -9,11 +9,12 @@ from itertools import pairwise
 from PySide6.QtCore import QPoint, Qt, Signal
 from PySide6.QtWidgets import QApplication, QVBoxLayout, QWidget
 
-from aligner.assessment import StepStanding
+from aligner.assessment import Stage, StepStanding
 from aligner.assessment.build import BEFORE_READING, BuildAssessment, BuildSubject
 from aligner.assessment.ticks import with_tick
 from aligner.drawing.theme import Theme
 from aligner.job.edits_build import with_build_tick, with_gaps_to_read_again
+from aligner.language import say
 from aligner.sheet.quantities import Torque
 from aligner.units.preferred import Preferred
 from aligner.window.build.bearing_card import BearingCard
@@ -27,6 +28,7 @@ from aligner.window.build.sag_card import SagCard
 from aligner.window.build.sheet_card import SheetCard
 from aligner.window.build.steps_card import StepsCard
 from aligner.window.build.words import sentence_words
+from aligner.window.inside import inside
 from aligner.window.open_job import OpenJob
 from aligner.window.widgets.folding_row import beside
 from aligner.window.widgets.labels import main_button
@@ -56,15 +58,19 @@ class BuildStage(QWidget):
         self._show = show
         self._now = now
         self.oil_card = OilCard(theme, show)
-        self.steps_card = StepsCard(theme, "Each leg, in this order", ("left", "right"))
+        self.steps_card = StepsCard(
+            theme,
+            say("Each leg, in this order"),
+            (say("left", meaning="head of a column"), say("right", meaning="head of a column")),
+        )
         self.fill_card = FillCard(theme, show)
         self.force_card = ForceCard(theme)
         self.bearing_card = BearingCard(theme, show)
         self.sag_card = SagCard(theme, show)
         self.blend_card = BlendCard(theme, show)
         self.sheet_card = SheetCard(theme, show)
-        self.go_on = main_button("Go on to Align   Enter")
-        self.page = Page("Build")
+        self.go_on = main_button(say("Go on to Align   Enter"))
+        self.page = Page(Stage.BUILD.title)
         for left, right, share in (
             (self.oil_card, self.steps_card, 12),
             (self.fill_card, self.blend_card, 10),
@@ -177,9 +183,9 @@ class BuildStage(QWidget):
             self.refresh()
 
     def _tick(self, key: str, title: str, is_done: bool) -> None:
-        name = title[:1].lower() + title[1:]
+        name = inside(title)
         self._open_job.edit(
-            name if is_done else f"untick: {name}",
+            name if is_done else say("untick: {step}", step=name),
             lambda job: with_build_tick(job, key, self._now(), is_done=is_done),
         )
 
@@ -195,7 +201,7 @@ class BuildStage(QWidget):
 
     def _read_again(self) -> None:
         self._open_job.edit(
-            "air gaps to read again", lambda job: with_gaps_to_read_again(job, self._now())
+            say("air gaps to read again"), lambda job: with_gaps_to_read_again(job, self._now())
         )
         self.oil_card.boxes["left"].go_to_first_empty()
 

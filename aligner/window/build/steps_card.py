@@ -10,9 +10,13 @@ from PySide6.QtWidgets import QGridLayout, QLabel, QWidget
 
 from aligner.drawing.theme import GAP, Theme
 from aligner.job.build_steps import BuildStep, log_key
+from aligner.language import marked, say
+from aligner.window.inside import inside
 from aligner.window.prove.check_row import Tick
 from aligner.window.widgets.labels import Card, Caution, label
 from aligner.window.widgets.page import wrapping
+
+_OF_SIDE = {"left": marked("{step}, left leg"), "right": marked("{step}, right leg")}
 
 
 class StepTick(Tick):
@@ -76,9 +80,12 @@ class StepsCard(Card):
                 tick = self.ticks[key]
                 entry = step.done.get(side)
                 tick.setChecked(entry is not None)
-                tick.setToolTip(f"ticked {entry.at:%Y-%m-%d %H:%M}" if entry else "")
-                when = f", ticked {entry.at:%Y-%m-%d %H:%M}" if entry else ""
-                tick.setAccessibleName(f"{step.title}{f', {side} leg' if side else ''}{when}")
+                name = say(_OF_SIDE[side], step=step.title) if side else step.title
+                when = f"{entry.at:%Y-%m-%d %H:%M}" if entry else ""
+                tick.setToolTip(say("ticked {when}", when=when) if when else "")
+                if when:
+                    name = say("{step}, ticked {when}", step=name, when=when)
+                tick.setAccessibleName(name)
         first = next((key for key, tick in self.ticks.items() if not tick.isChecked()), None)
         if first is not None and not any(tick.hasFocus() for tick in self.ticks.values()):
             self._explain(first)
@@ -132,7 +139,7 @@ class StepsCard(Card):
         step = self._steps[key]
         self.why.setText(step.reason)
         self.why.setVisible(bool(step.reason))
-        self.caution.say(step.caution[:1].lower() + step.caution[1:])
+        self.caution.say(inside(step.caution))
 
     def _tick(self, key: str, is_done: bool) -> None:
         self.ticked.emit(key, self._steps[key].title, is_done)

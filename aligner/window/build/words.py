@@ -12,11 +12,61 @@ from aligner.assessment.build_oil import LegOilAssessment, OilAssessment
 from aligner.assessment.build_sag import SagAssessment
 from aligner.gauging import Advice, Remedy
 from aligner.job.build import FallAway
+from aligner.language import marked, say
 from aligner.units.preferred import Preferred
-from aligner.window.build.results import difference_words, sag_words, show_volume, upper_first
+from aligner.window.build.results import (
+    difference_words,
+    sag_words,
+    show_volume,
+    upper_first,
+)
+from aligner.window.inside import inside
 
-_SUPPORTED = "the machine stands supported, its front wheel off the ground, and cannot roll or tip."
-_GAP_DETAIL = "Spring out, leg fully compressed and upright: from the tube's top edge to the oil."
+_SUPPORTED = marked(
+    "the machine stands supported, its front wheel off the ground, and cannot roll or tip."
+)
+_GAP_DETAIL = marked(
+    "Spring out, leg fully compressed and upright: from the tube's top edge to the oil."
+)
+_STEP = {
+    "left": marked("{step}: left leg."),
+    "right": marked("{step}: right leg."),
+    "both": marked("{step}: both legs."),
+    "": marked("{step}."),
+}
+_READ_GAP = {
+    "left": marked("Read the air gap of the left leg."),
+    "right": marked("Read the air gap of the right leg."),
+}
+_READ_AGAIN = {
+    "left": marked("Read the left leg's air gap again."),
+    "right": marked("Read the right leg's air gap again."),
+    "": marked("Read both air gaps again."),
+}
+_POUR = {
+    "left": marked("Pour {volume} into the left leg."),
+    "right": marked("Pour {volume} into the right leg."),
+}
+_DRAW_OFF_VOLUME = {
+    "left": marked("Draw off {volume} from the left leg."),
+    "right": marked("Draw off {volume} from the right leg."),
+}
+_DRAW_OFF = {
+    "left": marked("Draw {volume} off the left leg."),
+    "right": marked("Draw {volume} off the right leg."),
+}
+_ADD = {
+    "left": marked("Add {volume} to the left leg."),
+    "right": marked("Add {volume} to the right leg."),
+}
+_TOO_LITTLE = {
+    "left": marked("The left leg holds too little oil by {size} of level."),
+    "right": marked("The right leg holds too little oil by {size} of level."),
+}
+_TOO_MUCH = {
+    "left": marked("The left leg holds too much oil by {size} of level."),
+    "right": marked("The right leg holds too much oil by {size} of level."),
+}
 
 
 def sentence_words(
@@ -32,77 +82,86 @@ def sentence_words(
     now, oil = found.next, found.oil
     match now.subject:
         case BuildSubject.STEP if now.step is not None:
-            which = f": {now.side} leg" if now.side else ""
-            if len(now.step.sides) > 1 and not now.side:
-                which = ": both legs"
-            return f"{now.step.title}{which}.", now.step.reason, now.step.caution
+            which = now.side or ("both" if len(now.step.sides) > 1 else "")
+            return say(_STEP[which], step=now.step.title), now.step.reason, now.step.caution
         case BuildSubject.SHEET:
-            missing = ", ".join(oil.missing) or "the values for the oil"
+            missing = ", ".join(oil.missing) or say("the values for the oil")
             return (
-                f"Missing on the sheet: {missing}.",
-                "Take it from the maker's manual and type it at the foot of this page; it is never "
-                "guessed here. What is read is kept meanwhile.",
+                say("Missing on the sheet: {values}.", values=missing),
+                say(
+                    "Take it from the maker's manual and type it at the foot of this page; it is "
+                    "never guessed here. What is read is kept meanwhile."
+                ),
                 "",
             )
         case BuildSubject.READ_GAP:
-            return f"Read the air gap of the {now.side} leg.", _GAP_DETAIL, ""
+            return say(_READ_GAP[now.side]), say(_GAP_DETAIL), ""
         case BuildSubject.POUR:
             wanted = show_volume(oil.wanted_ml or 0.0, show)
             return (
-                f"Pour {wanted} into the {now.side} leg.",
-                "The sheet gives a volume and no air gap: enter what was poured in.",
+                say(_POUR[now.side], volume=wanted),
+                say("The sheet gives a volume and no air gap: enter what was poured in."),
                 "",
             )
         case BuildSubject.SET_OIL:
             return _set_oil(oil, oil.leg(now.side), now.side, found, show)
         case BuildSubject.EQUALISE:
+            unlike = say("Each is within by itself; they are unlike by too much.")
             return (
-                "Bring both air gaps to the same.",
-                f"{upper_first(difference_words(oil, show))}. Each is within by itself; they are "
-                "unlike by too much.",
+                say("Bring both air gaps to the same."),
+                f"{upper_first(difference_words(oil, show))}. {unlike}",
                 "",
             )
         case BuildSubject.READ_ON if _wants_gauge(found.advice):
-            detail = "How far its scale may be out decides what the readings can tell."
-            return "Name the gauge the air gaps were read with.", detail, ""
+            detail = say("How far its scale may be out decides what the readings can tell.")
+            return say("Name the gauge the air gaps were read with."), detail, ""
         case BuildSubject.READ_ON:
-            what = f"the {now.side} leg's air gap" if now.side else "both air gaps"
-            return f"Read {what} again.", advice_words(found.advice), ""
+            return say(_READ_AGAIN[now.side]), advice_words(found.advice), ""
         case BuildSubject.BEARING_READ if nut is not None and nut.state is not StepState.NEXT:
             return (
-                "Steps of Tighten come before the stem nut.",
-                f"It is step {nut.number} there. Open Tighten, tick what stands before it, and "
-                "come back.",
+                say("Steps of Tighten come before the stem nut."),
+                say(
+                    "It is step {number} there. Open Tighten, tick what stands before it, and "
+                    "come back.",
+                    number=nut.number,
+                ),
                 "",
             )
         case BuildSubject.BEARING_READ if nut is not None:
-            return f"{nut.step.title}.", f"{nut.step.reason} Then it is checked.", nut.step.caution
+            then = say("Then it is checked.")
+            return f"{nut.step.title}.", f"{nut.step.reason} {then}", nut.step.caution
         case BuildSubject.BEARING_READ:
             return (
-                "Check the head bearing.",
-                "Front wheel off the ground, hoses and cables free: pull square to the arm until "
-                "the steering starts to turn, then let it fall to each side.",
-                _SUPPORTED,
+                say("Check the head bearing."),
+                say(
+                    "Front wheel off the ground, hoses and cables free: pull square to the arm "
+                    "until the steering starts to turn, then let it fall to each side."
+                ),
+                say(_SUPPORTED),
             )
         case BuildSubject.BEARING_SET:
-            return "Set the head bearing again.", _bearing_detail(found.bearing), _SUPPORTED
+            detail = _bearing_detail(found.bearing)
+            return say("Set the head bearing again."), detail, say(_SUPPORTED)
         case BuildSubject.SAG:
             return _sag_sentence(found.sag, show)
-    detail = "Next the alignment; the caps are done up in Tighten while the lower clamps hold."
+    detail = say("Next the alignment; the caps are done up in Tighten while the lower clamps hold.")
     if found.sag.leading.sag is None:
-        detail += " The sag can be read once the machine stands on its wheels."
-    return "The legs and the head bearing are built.", detail, ""
+        sag = say("The sag can be read once the machine stands on its wheels.")
+        detail = f"{detail} {sag}"
+    return say("The legs and the head bearing are built."), detail, ""
 
 
 def advice_words(advice: Advice | None) -> str:
     """What would settle an unsettled verdict."""
     if advice is None:
-        return "The readings cannot tell yet."
+        return say("The readings cannot tell yet.")
     if advice.remedy is Remedy.MORE_READINGS and advice.readings_needed:
-        return f"The readings cannot tell yet; {advice.readings_needed} of each would."
+        return say(
+            "The readings cannot tell yet; {count} of each would.", count=advice.readings_needed
+        )
     if advice.gauge_name:
-        return f"The readings cannot tell; the {advice.gauge_name} would."
-    return "The readings cannot tell, and no gauge on the list would: the gap is at its limit."
+        return say("The readings cannot tell; the {gauge} would.", gauge=advice.gauge_name)
+    return say("The readings cannot tell, and no gauge on the list would: the gap is at its limit.")
 
 
 def _wants_gauge(advice: Advice | None) -> bool:
@@ -112,62 +171,78 @@ def _wants_gauge(advice: Advice | None) -> bool:
 def _set_oil(
     oil: OilAssessment, leg: LegOilAssessment, side: str, found: BuildAssessment, show: Preferred
 ) -> tuple[str, str, str]:
-    open_steps = [
-        step.title[:1].lower() + step.title[1:]
+    if leg.volume_over is not None:
+        over = leg.volume_over.value
+        way = _DRAW_OFF_VOLUME if over > 0 else _ADD
+        detail = say("To the manual's volume.")
+        now = say(way[side], volume=show_volume(abs(over), show))
+        return now, _with_open_steps(detail, side, found), ""
+    depth = show.show_length(oil.suction_depth_mm or 0.0)
+    if leg.change_ml is None:
+        off = leg.against_wanted.value if leg.against_wanted else 0.0
+        way = _TOO_LITTLE if off > 0 else _TOO_MUCH
+        now = say(way[side], size=show.show_length(abs(off)))
+        detail = say(
+            "The sheet has no bore, so there are no millilitres; the suction tube set to {depth} "
+            "finds the level without them.",
+            depth=depth,
+        )
+    elif leg.change_ml < 0:
+        now = say(_DRAW_OFF[side], volume=show_volume(-leg.change_ml, show))
+        detail = say(
+            "Suction tube set to {depth} below the tube's top edge, drawn until air comes.",
+            depth=depth,
+        )
+    else:
+        now = say(_ADD[side], volume=show_volume(leg.change_ml, show))
+        detail = say(
+            "Or add a little more, and draw off with the suction tube set to {depth}.", depth=depth
+        )
+    return now, _with_open_steps(detail, side, found), ""
+
+
+def _with_open_steps(detail: str, side: str, found: BuildAssessment) -> str:
+    """A detail, and after it what the oil's steps still lack on that leg."""
+    lacking = [
+        inside(step.title)
         for step in found.steps
         if step.phase == "oil" and side in step.open_sides
     ]
-    before = f" Not ticked yet: {'; '.join(open_steps)}." if open_steps else ""
-    if leg.volume_over is not None:
-        over = leg.volume_over.value
-        way = "Draw off" if over > 0 else "Add"
-        size = show_volume(abs(over), show)
-        where = "from" if over > 0 else "to"
-        return f"{way} {size} {where} the {side} leg.", f"To the manual's volume.{before}", ""
-    off = leg.against_wanted.value if leg.against_wanted else 0.0
-    depth = show.show_length(oil.suction_depth_mm or 0.0)
-    if leg.change_ml is None:
-        size = show.show_length(abs(off))
-        way = "too little" if off > 0 else "too much"
-        return (
-            f"The {side} leg holds {way} oil by {size} of level.",
-            f"The sheet has no bore, so there are no millilitres; the suction tube set to {depth} "
-            f"finds the level without them.{before}",
-            "",
-        )
-    size = show_volume(abs(leg.change_ml), show)
-    if leg.change_ml < 0:
-        detail = f"Suction tube set to {depth} below the tube's top edge, drawn until air comes."
-        return f"Draw {size} off the {side} leg.", f"{detail}{before}", ""
-    detail = f"Or add a little more, and draw off with the suction tube set to {depth}."
-    return f"Add {size} to the {side} leg.", f"{detail}{before}", ""
+    if not lacking:
+        return detail
+    not_ticked = say("Not ticked yet: {steps}.", steps="; ".join(lacking))
+    return f"{detail} {not_ticked}"
 
 
 def _bearing_detail(found: BearingAssessment) -> str:
     if found.fall_away is FallAway.NOTCH:
-        return "It catches in the middle: marked races feel so. Look at them before it is set."
+        return say("It catches in the middle: marked races feel so. Look at them before it is set.")
     if found.fall_away is FallAway.PLAY:
-        return "It has play: the stem nut a little tighter, then check again."
+        return say("It has play: the stem nut a little tighter, then check again.")
     is_tight = found.fall_away is FallAway.SLOW
     if found.pull_n is not None and found.wanted_pull is not None:
         if found.pull_n > found.wanted_pull.high_n:
             is_tight = True
         elif found.pull_n < found.wanted_pull.low_n:
-            return "It turns too easily: the stem nut a little tighter, then check again."
+            return say("It turns too easily: the stem nut a little tighter, then check again.")
     if is_tight:
-        return "It drags: the stem nut a little slacker, then check again."
-    return "Set the stem nut, then check again."
+        return say("It drags: the stem nut a little slacker, then check again.")
+    return say("Set the stem nut, then check again.")
 
 
 def _sag_sentence(found: SagAssessment, show: Preferred) -> tuple[str, str, str]:
     leading = found.leading
-    caution = (
+    if leading.change_mm is None:
+        said = say("The sag is outside its band, and preload alone will not mend it.")
+        return said, found.notices[-1].text if found.notices else "", ""
+    size = show.show_length(abs(leading.change_mm))
+    said = (
+        say("Give each leg {size} more preload.", size=size)
+        if leading.change_mm > 0
+        else say("Give each leg {size} less preload.", size=size)
+    )
+    name = "rider" if leading is found.rider else "static"
+    caution = say(
         "a cap is under spring pressure: support the machine, front wheel up, before it is opened."
     )
-    if leading.change_mm is None:
-        said = "The sag is outside its band, and preload alone will not mend it."
-        return said, found.notices[-1].text if found.notices else "", ""
-    way = "more" if leading.change_mm > 0 else "less"
-    size = show.show_length(abs(leading.change_mm))
-    name = "rider" if leading is found.rider else "static"
-    return f"Give each leg {size} {way} preload.", sag_words(name, leading, show), caution
+    return said, sag_words(name, leading, show), caution
