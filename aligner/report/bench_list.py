@@ -14,6 +14,7 @@ from PySide6.QtGui import QGuiApplication, QPageLayout, QPageSize, QPdfWriter
 
 from aligner.assessment import Assessment, StepStanding, StepState, assess
 from aligner.job import Job
+from aligner.language import marked, say, say_count
 from aligner.report.page import RESOLUTION, Cell, Row, paint_pages
 from aligner.report.printable import printable
 from aligner.storage.files import write_whole
@@ -23,9 +24,9 @@ _NUMBER_MM, _BOX_MM, _TORQUE_MM, _SETTING_MM = 11.0, 11.0, 30.0, 42.0
 _BIG, _MIDDLE, _SMALL = 14.0, 12.0, 9.5
 _OPEN, _DONE = "☐", "☑"
 _TO_WRITE = {
-    "protrusion": "left ________   right ________",
-    "squaring": "left ________   right ________",
-    "in_line": "gap ________   corner ________",
+    "protrusion": marked("left ________   right ________"),
+    "squaring": marked("left ________   right ________"),
+    "in_line": marked("gap ________   corner ________"),
 }
 #: A reason is cut here, if what stands before it says enough.
 _CUT = re.compile(r"^(.{30,}?)[:;] .*$")
@@ -74,12 +75,21 @@ def rows_of(assessment: Assessment, show: Preferred, width_mm: float) -> tuple[R
     """Everything on paper whose margins leave so much width, row by row."""
     tightening, strip = assessment.tightening.steps, assessment.strip.steps
     grave = [notice.text for notice in assessment.tightening.notices if not tightening]
-    rows = [
-        Row((Cell(printable(assessment.job.sheet.name) or "Bike not named", points=20, bold=True),))
-    ]
-    for title, steps in (("Tightening", tightening), ("Taking apart", strip)):
-        above_mm = 0.0 if title == "Tightening" else 14.0
-        heading = Cell(f"{title}: {len(steps)} steps", points=16, bold=True)
+    bike = printable(assessment.job.sheet.name) or say("Bike not named")
+    rows = [Row((Cell(bike, points=20, bold=True),))]
+    for title, steps, above_mm in (
+        (
+            say_count("Tightening: {count} step", "Tightening: {count} steps", len(tightening)),
+            tightening,
+            0.0,
+        ),
+        (
+            say_count("Taking apart: {count} step", "Taking apart: {count} steps", len(strip)),
+            strip,
+            14.0,
+        ),
+    ):
+        heading = Cell(title, points=16, bold=True)
         rows.append(Row((heading,), above_mm, has_rule=True, keeps_with_next=True))
         told = ("", "")
         for standing in steps:
@@ -88,7 +98,7 @@ def rows_of(assessment: Assessment, show: Preferred, width_mm: float) -> tuple[R
             rows += _step(standing, show, width_mm, *said)
             told = (reason, caution)
     rows += [Row((Cell(printable(text), points=_MIDDLE, is_attention=True),)) for text in grave]
-    manual = "The maker's manual and local rules come first."
+    manual = say("The maker's manual and local rules come first.")
     rows.append(Row((Cell(manual, points=_SMALL),), above_mm=4.0))
     return tuple(rows)
 
@@ -100,7 +110,7 @@ def _step(
     step, tool = standing.step, standing.tool
     is_hold = step.kind == "hold"
     title = printable(step.title) + (f", {step.pass_words}" if step.pass_words else "")
-    title = f"HOLD POINT: {title}" if is_hold else title
+    title = say("HOLD POINT: {step}", step=title) if is_hold else title
     box = _DONE if standing.state is StepState.DONE else _OPEN
     beside: tuple[Cell, ...] = ()
     wrench: tuple[Cell, ...] = ()
@@ -131,15 +141,15 @@ def _step(
     ]
     indent = Cell("", _NUMBER_MM + _BOX_MM, _SMALL)
     if is_hold and step.reads:
-        to_write = Cell(_TO_WRITE[step.reads], text_mm, _MIDDLE)
+        to_write = Cell(say(_TO_WRITE[step.reads]), text_mm, _MIDDLE)
         rows.append(Row((indent, to_write), above_mm=1.6, keeps_with_next=True))
     said = [reason]
     if step.torque_missing:
-        said.append("Torque missing: write in the one from the maker's manual.")
+        said.append(say("Torque missing: write in the one from the maker's manual."))
     if tool is not None and not tool.can_be_set:
-        said.append("No wrench on the list can do it.")
+        said.append(say("No wrench on the list can do it."))
     if caution:
-        said.append(f"CAUTION: {caution}")
+        said.append(say("CAUTION: {caution}", caution=caution))
     words = Cell(printable(" ".join(part for part in said if part)), text_mm, _SMALL)
     rows.append(Row((indent, words, *wrench), above_mm=0.0, has_rule=True))
     return rows
@@ -152,5 +162,7 @@ def _short(reason: str) -> str:
 
 
 def _foot(job: Job) -> str:
-    names = (printable(job.sheet.name), printable(job.title))
-    return "Bench list: " + (", ".join(name for name in names if name) or "unnamed")
+    names = [name for name in (printable(job.sheet.name), printable(job.title)) if name]
+    if not names:
+        return say("Bench list: unnamed")
+    return say("Bench list: {names}", names=", ".join(names))

@@ -13,6 +13,7 @@ from aligner.drawing.front_elevation import (
 )
 from aligner.drawing.proportions import front_proportions
 from aligner.drawing.theme import Theme
+from aligner.language import say
 from aligner.report.card_rows import with_uncertainty
 from aligner.report.page_text import UNJOINED
 from aligner.units.preferred import Preferred
@@ -33,9 +34,9 @@ def paint_front(painter: QPainter, box: QRectF, assessment: Assessment, show: Pr
     paint_front_elevation(painter, theme, picture)
     painter.setFont(_font())
     painter.setPen(theme.color("ink"))
-    sides = (("left", picture.left_tube, found.left), ("right", picture.right_tube, found.right))
-    for side, tube, estimate in sides:
-        text = f"{side} {with_uncertainty(estimate, show)}"
+    words_left = say("left {height}", height=with_uncertainty(found.left, show))
+    words_right = say("right {height}", height=with_uncertainty(found.right, show))
+    for text, tube in ((words_left, picture.left_tube), (words_right, picture.right_tube)):
         width = painter.fontMetrics().horizontalAdvance(text)
         middle = picture.left_tube.center().x() / 2 + picture.right_tube.center().x() / 2
         is_left = tube.center().x() < middle
@@ -58,8 +59,8 @@ def _spread(assessment: Assessment) -> float | None:
 def _caption(left: float | None, right: float | None, spread: float | None) -> str:
     factor = exaggeration(left - right, spread) if left is not None and right is not None else 1
     if factor == 1:
-        return "Seen from the seat."
-    return f"Seen from the seat; difference and its ± drawn {factor} times."
+        return say("Seen from the seat.")
+    return say("Seen from the seat; difference and its ± drawn {factor} times.", factor=factor)
 
 
 def _font() -> QFont:

@@ -6,6 +6,7 @@ from itertools import groupby
 
 from aligner.assessment import Assessment
 from aligner.assessment.rechecks import RecheckStanding
+from aligner.language import say
 from aligner.report.page import Row
 from aligner.report.parts_list import parts_to_replace, parts_to_watch, row_text
 from aligner.report.printable import printable
@@ -17,24 +18,32 @@ def due_rows(assessment: Assessment, show: Preferred) -> list[Row]:
     """What is due and when; nothing where nothing is."""
     rows: list[Row] = []
     for after_km, group in groupby(assessment.rechecks, key=lambda each: each.after_km):
-        rows += _rechecks(f"After {show.show_distance(after_km)}", list(group), show)
+        rows += _rechecks(
+            say("After {distance}", distance=show.show_distance(after_km)), list(group), show
+        )
     for title, parts in (
-        ("To replace", parts_to_replace(assessment.inspection, show)),
-        ("To watch", parts_to_watch(assessment.inspection, show)),
+        (say("To replace"), parts_to_replace(assessment.inspection, show)),
+        (say("To watch"), parts_to_watch(assessment.inspection, show)),
     ):
         rows += [titled(title, printable(row_text(part))) for part in parts]
-    return [heading("Due, and when"), *_told_once(rows)] if rows else []
+    return [heading(say("Due, and when")), *_told_once(rows)] if rows else []
 
 
 def _rechecks(after: str, rechecks: list[RecheckStanding], show: Preferred) -> list[Row]:
     """Those still open in one row, each one that was done in a row of its own."""
     waiting = [_fastener(each, show) for each in rechecks if each.entry is None]
-    rows = [titled(after, f"check again: {'; '.join(waiting)}")] if waiting else []
+    rows = (
+        [titled(after, say("check again: {fasteners}", fasteners="; ".join(waiting)))]
+        if waiting
+        else []
+    )
     for each in rechecks:
         if each.entry is not None:
             at = each.entry.at.isoformat(sep=" ", timespec="minutes")
             torque = f", {each.entry.torque}" if each.entry.torque else ""
-            words = f"checked again {at}{torque}: {_fastener(each, show)}"
+            words = say(
+                "checked again {at}: {fastener}", at=f"{at}{torque}", fastener=_fastener(each, show)
+            )
             rows.append(titled(after, words))
     return rows
 
@@ -42,7 +51,7 @@ def _rechecks(after: str, rechecks: list[RecheckStanding], show: Preferred) -> l
 def _fastener(recheck: RecheckStanding, show: Preferred) -> str:
     words = printable(recheck.title)
     if recheck.torque is None:
-        return f"{words}, torque missing"
+        return say("{fastener}, torque missing", fastener=words)
     return f"{words}, {show.show_torque(recheck.torque.target_nm)}"
 
 

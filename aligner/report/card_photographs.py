@@ -16,6 +16,7 @@ from aligner.assessment import Assessment
 from aligner.assessment.findings import findings
 from aligner.drawing.theme import Theme
 from aligner.errors import AlignerError
+from aligner.language import say
 from aligner.report.page import Block, Picture
 from aligner.report.page_text import UNJOINED
 from aligner.report.printable import printable
@@ -52,7 +53,8 @@ def card_photographs(
 
     found: list[CardPhotograph] = []
     for row in findings(assessment.inspection, show):
-        words = f"{row.point}, {row.side}" if row.side else row.point
+        point = say(row.point)
+        words = f"{point}, {row.side}" if row.side else point
         for name in row.photographs:
             try:
                 found.append(CardPhotograph(printable(words), photograph_path(job_path, name)))
@@ -69,7 +71,7 @@ def photograph_blocks(photographs: tuple[CardPhotograph, ...]) -> tuple[Block, .
         _row(photographs[place : place + _IN_A_ROW])
         for place in range(0, len(photographs), _IN_A_ROW)
     ]
-    return (heading("Photographs"), *rows)
+    return (heading(say("Photographs")), *rows)
 
 
 def _row(photographs: tuple[CardPhotograph, ...]) -> Picture:
@@ -97,7 +99,7 @@ def _paint_one(painter: QPainter, frame: QRectF, photograph: CardPhotograph) -> 
         painter.setPen(QPen(theme.color("line"), 0.8))
         painter.drawRect(frame)
         painter.setPen(theme.color("attention"))
-        painter.drawText(frame, Qt.AlignmentFlag.AlignCenter, "this photograph is missing")
+        painter.drawText(frame, Qt.AlignmentFlag.AlignCenter, say("this photograph is missing"))
     else:
         size = QRectF(image.rect()).size().scaled(frame.size(), Qt.AspectRatioMode.KeepAspectRatio)
         painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform)

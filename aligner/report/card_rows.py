@@ -10,6 +10,7 @@ from aligner.assessment.findings import findings
 from aligner.gauging import Estimate
 from aligner.job import Job, SquaringPair
 from aligner.job.inspect import Finding
+from aligner.language import marked, say
 from aligner.report.card_due import due_rows
 from aligner.report.card_steps import caution_rows, change_rows, step_rows
 from aligner.report.page import Row
@@ -20,28 +21,36 @@ from aligner.sheet.quantities import Quantity
 from aligner.units.preferred import Preferred
 
 CAUTIONS = (
-    "The maker's manual and local rules come first; if you are not sure have the work checked "
-    "by a qualified mechanic.",
-    "Brakes are pumped up and proved before the first metre. After the road test every "
-    "fastener marked for it is checked again.",
+    marked(
+        "The maker's manual and local rules come first; if you are not sure have the work checked "
+        "by a qualified mechanic."
+    ),
+    marked(
+        "Brakes are pumped up and proved before the first metre. After the road test every "
+        "fastener marked for it is checked again."
+    ),
 )
+#: What stands in the table beside the drawing, and needs no other row.
+_AT_THE_DRAWING = (marked("left height"), marked("right height"), marked("heights, difference"))
 
 
 def card_foot(job: Job) -> str:
     """The line at the foot of each page, and the document's title."""
-    names = (printable(job.sheet.name), printable(job.title))
-    return "Job card: " + (", ".join(name for name in names if name) or "unnamed")
+    names = [name for name in (printable(job.sheet.name), printable(job.title)) if name]
+    if not names:
+        return say("Job card: unnamed")
+    return say("Job card: {names}", names=", ".join(names))
 
 
 def rows_above(assessment: Assessment) -> tuple[Row, ...]:
     """The head of the card: the bike, the job, the cautions."""
     job = assessment.job
-    bike = printable(job.sheet.name) or "Bike not named"
-    title = printable(job.title) or "Front end refit"
+    bike = printable(job.sheet.name) or say("Bike not named")
+    title = printable(job.title) or say("Front end refit")
     return (
         line(bike, points=18, bold=True),
-        line(f"Job card: {title}", points=11),
-        *(line(caution, points=7.5, above_mm=0.8, is_quiet=True) for caution in CAUTIONS),
+        line(say("Job card: {names}", names=title), points=11),
+        *(line(say(caution), points=7.5, above_mm=0.8, is_quiet=True) for caution in CAUTIONS),
     )
 
 
@@ -51,23 +60,29 @@ def rows_beside(assessment: Assessment, show: Preferred) -> tuple[Row, ...]:
     found, now = job.as_found.protrusion, job.align.protrusion
     sheet, attempts = job.sheet.protrusion, job.attempts
     rows = [
-        three("Heights", "as found", "as left", bold=True),
-        three("left leg", _mean(found.left, show), _mean(now.left, show)),
-        three("right leg", _mean(found.right, show), _mean(now.right, show)),
+        three(say("Heights"), say("as found"), say("as left"), bold=True),
+        three(say("left leg"), _mean(found.left, show), _mean(now.left, show)),
+        three(say("right leg"), _mean(found.right, show), _mean(now.right, show)),
         three(
-            "left less right",
+            say("left less right"),
             _unlike(found.left, found.right, show),
             _unlike(now.left, now.right, show),
         ),
-        three("target", "", show.show_length(sheet.target.value) if sheet.target else "none"),
-        three("allowed", "", _allowed(sheet.tolerance, show)),
+        three(
+            say("target"),
+            "",
+            show.show_length(sheet.target.value)
+            if sheet.target
+            else say("none", meaning="a target height"),
+        ),
+        three(say("allowed"), "", _allowed(sheet.tolerance, show)),
     ]
     if job.align.squaring:
         first = attempts[0].align.squaring if attempts else ()
-        rows.append(three("Lower bracket", "first read", "as left", bold=True))
+        rows.append(three(say("Lower bracket"), say("first read"), say("as left"), bold=True))
         for place, pair in enumerate(job.align.squaring):
             earlier = first[place] if place < len(first) else SquaringPair()
-            name = f"{printable(pair.name)}, left less right"
+            name = say("{pair}, left less right", pair=printable(pair.name))
             rows.append(
                 three(
                     name,
@@ -75,7 +90,7 @@ def rows_beside(assessment: Assessment, show: Preferred) -> tuple[Row, ...]:
                     _unlike(pair.left, pair.right, show),
                 )
             )
-    rows.append(three("earlier attempts", "", str(len(attempts))))
+    rows.append(three(say("earlier attempts"), "", str(len(attempts))))
     return tuple(rows)
 
 
@@ -106,28 +121,34 @@ def rows_below(
 
 def with_uncertainty(estimate: Estimate | None, show: Preferred) -> str:
     """A leg's height with its expanded uncertainty, as it stands at the drawing."""
-    return estimate_words(estimate, show) if estimate else "not read"
+    return estimate_words(estimate, show) if estimate else say("not read")
 
 
 def _alignment(assessment: Assessment, show: Preferred) -> list[Row]:
-    rows = [heading("As left (± is the expanded uncertainty, 95 %)")]
-    rows += [judged(each.title, printable(each.words)) for each in verdict_lines(assessment, show)]
-    rows += [titled("Distances", _pair(pair, show)) for pair in assessment.job.align.squaring]
+    rows = [heading(say("As left (± is the expanded uncertainty, 95 %)"))]
+    rows += [
+        judged(each.title, each.verdict, printable(each.said))
+        for each in verdict_lines(assessment, show)
+    ]
+    rows += [titled(say("Distances"), _pair(pair, show)) for pair in assessment.job.align.squaring]
     correction = assessment.correction(show)
-    rows.append(titled("Correction", printable(f"{correction.sentence} {correction.detail}")))
+    rows.append(titled(say("Correction"), printable(f"{correction.sentence} {correction.detail}")))
     if correction.caution:
-        rows.append(titled("Caution", printable(correction.caution)))
+        rows.append(titled(say("Caution"), printable(correction.caution)))
     return rows
 
 
 def _as_found(assessment: Assessment, show: Preferred) -> list[Row]:
     """What the table beside the drawing does not say already."""
+    told = {say(name) for name in _AT_THE_DRAWING}
     rows = [
         (_capital(row.name), printable(row.words))
         for row in assessment.strip.as_found_rows(show)
-        if "height" not in row.name
+        if row.name not in told
     ]
-    return [heading("As found, before anything was loosened"), *pairs(rows)] if rows else []
+    if not rows:
+        return []
+    return [heading(say("As found, before anything was loosened")), *pairs(rows)]
 
 
 def _findings(assessment: Assessment, show: Preferred) -> list[Row]:
@@ -139,16 +160,17 @@ def _findings(assessment: Assessment, show: Preferred) -> list[Row]:
         if found.photographs:
             words += f" ({', '.join(found.photographs)})"
         verdict = printable(found.finding)
-        if verdict == Finding.GOOD.value and not words:
-            good.setdefault(found.point, []).append(found.side)
+        point = say(found.point)
+        if verdict == say(Finding.GOOD.value) and not words:
+            good.setdefault(point, []).append(found.side)
             continue
-        title = f"{found.point}, {found.side}" if found.side else found.point
+        title = f"{point}, {found.side}" if found.side else point
         said = f"{verdict}: {printable(words)}" if words else verdict
         rows.append(titled(printable(title), said, title_mm=62.0))
     if good:
         names = [_point_words(point, sides) for point, sides in good.items()]
-        rows.append(titled("Good, nothing to note", "; ".join(names), title_mm=62.0))
-    return [heading("Findings"), *rows] if rows else []
+        rows.append(titled(say("Good, nothing to note"), "; ".join(names), title_mm=62.0))
+    return [heading(say("Findings")), *rows] if rows else []
 
 
 def _point_words(point: str, sides: Sequence[str]) -> str:
@@ -163,8 +185,8 @@ def _settings(assessment: Assessment, show: Preferred) -> list[Row]:
     entries = [(_capital(each.name), printable(each.words)) for each in build.settings]
     for change in assessment.job.build.bearing.adjustments:
         words = ". ".join(part for part in (change.what, change.why) if part)
-        entries.append((f"Bearing, {change.on}", printable(words)))
-    return [heading("Oil and settings"), *pairs(entries)] if entries else []
+        entries.append((say("Bearing, {day}", day=change.on), printable(words)))
+    return [heading(say("Oil and settings")), *pairs(entries)] if entries else []
 
 
 def _notices(assessment: Assessment) -> list[Row]:
@@ -172,44 +194,46 @@ def _notices(assessment: Assessment) -> list[Row]:
     if not grave:
         return []
     rows = [line(printable(notice.text), above_mm=0.8) for notice in grave]
-    return [heading("Needs attention"), *rows]
+    return [heading(say("Needs attention")), *rows]
 
 
 def _proof(job: Job) -> list[Row]:
     prove = job.prove
-    rows = [heading("Final checks and road test")]
+    rows = [heading(say("Final checks and road test"))]
     for check in prove.checks:
-        words = "done" if check.done else "NOT DONE"
+        words = say("done", meaning="a final check") if check.done else say("NOT DONE")
         if check.note.strip():
             words += f": {printable(check.note)}"
-        rows.append(titled(printable(check.name), words, title_mm=62.0))
+        rows.append(titled(printable(say(check.name)), words, title_mm=62.0))
     if not prove.checks:
-        rows.append(line("No final checks are recorded."))
-    road_test = " ".join(printable_lines(prove.road_test)) or "not recorded"
-    rows.append(titled("Road test", road_test))
-    rows += [titled("Note", words) for words in printable_lines(job.note)]
+        rows.append(line(say("No final checks are recorded.")))
+    road_test = " ".join(printable_lines(prove.road_test)) or say("not recorded")
+    rows.append(titled(say("Road test"), road_test))
+    rows += [titled(say("Note"), words) for words in printable_lines(job.note)]
     return rows
 
 
 def _signature(job: Job) -> list[Row]:
-    signed = "not signed off"
+    signed = say("not signed off")
     if job.prove.sign_off:
         signed = f"{printable(job.prove.sign_off.name)}, {job.prove.sign_off.on.isoformat()}"
-    return [heading("Sign-off"), *signature(signed)]
+    return [heading(say("Sign-off")), *signature(signed)]
 
 
 def _allowed(tolerance: Quantity | None, show: Preferred) -> str:
-    return f"± {show.show_length(tolerance.value)}" if tolerance else "not given"
+    return f"± {show.show_length(tolerance.value)}" if tolerance else say("not given")
 
 
 def _pair(pair: SquaringPair, show: Preferred) -> str:
     left, right = _mean(pair.left, show), _mean(pair.right, show)
-    return f"{printable(pair.name)}: left {left}, right {right}"
+    return say(
+        "{pair}: left {left}, right {right}", pair=printable(pair.name), left=left, right=right
+    )
 
 
 def _mean(readings: Sequence[Quantity], show: Preferred) -> str:
     if not readings:
-        return "not read"
+        return say("not read")
     return f"{show.show_length(_mean_mm(readings), fine=1)} ({len(readings)})"
 
 

@@ -12,6 +12,7 @@ from itertools import groupby
 
 from aligner.assessment import Assessment, StepStanding
 from aligner.job import Action, LogEntry
+from aligner.language import say
 from aligner.report.page import Cell, Row
 from aligner.report.printable import printable
 from aligner.report.row_forms import TABLE_POINTS, heading, line, titled, under
@@ -54,12 +55,28 @@ def step_rows(assessment: Assessment, show: Preferred, *, is_tight: bool) -> lis
     """
     tightening = assessment.tightening
     total = len(tightening.steps)
-    rows = [heading(f"Tightening: {tightening.done_count} of {total} steps done")]
+    rows = [
+        heading(
+            say(
+                "Tightening: {done} of {total} steps done",
+                done=tightening.done_count,
+                total=total,
+            )
+        )
+    ]
     if not total:
-        return [*rows, line("There is no tightening list.")]
+        return [*rows, line(say("There is no tightening list."))]
     zone = _common_zone(assessment.job.log)
-    when = f"done at (UTC{zone})" if zone else "done at"
-    rows.append(_row(("step", "", "specified", "logged", "wrench", when), is_head=True))
+    when = say("done at (UTC{zone})", zone=zone) if zone else say("done at")
+    head = (
+        say("step"),
+        "",
+        say("specified"),
+        say("logged"),
+        say("wrench", meaning="head of a column"),
+        when,
+    )
+    rows.append(_row(head, is_head=True))
     between: list[str] = []
     for work in _works(tightening.steps):
         if is_tight and not work.is_fastener:
@@ -67,7 +84,7 @@ def step_rows(assessment: Assessment, show: Preferred, *, is_tight: bool) -> lis
         else:
             rows += _work_rows(work, show, zone)
     if between:
-        rows.append(under(f"Between them: {'; '.join(between)}.", _NUMBER_MM))
+        rows.append(under(say("Between them: {steps}.", steps="; ".join(between)), _NUMBER_MM))
     return rows
 
 
@@ -82,8 +99,8 @@ def change_rows(assessment: Assessment) -> list[Row]:
     for entry in assessment.job.log:
         if entry.action is Action.TICKED and entry.step in titles:
             continue
-        what = titles.get(entry.step, f"{entry.step} (not on the list now)")
-        words = f"{entry.action.value}: {what}"
+        gone = say("{step} (not on the list now)", step=entry.step)
+        words = f"{say(entry.action.value)}: {titles.get(entry.step, gone)}"
         if entry.torque:
             words += f", {entry.torque}"
         if entry.wrench:
@@ -91,7 +108,7 @@ def change_rows(assessment: Assessment) -> list[Row]:
         if entry.reason:
             words += f". {entry.reason}"
         rows.append(titled(_when(entry, zone), printable(words)))
-    return [heading("Undone and opened again"), *rows] if rows else []
+    return [heading(say("Undone and opened again")), *rows] if rows else []
 
 
 def caution_rows(assessment: Assessment, *, is_tight: bool) -> list[Row]:
@@ -105,7 +122,7 @@ def caution_rows(assessment: Assessment, *, is_tight: bool) -> list[Row]:
         return []
     said = [" ".join(cautions)] if is_tight else list(cautions)
     rows = [line(words, points=TABLE_POINTS, above_mm=0.3) for words in said]
-    return [heading("Cautions"), *rows]
+    return [heading(say("Cautions")), *rows]
 
 
 def _works(steps: Iterable[StepStanding]) -> list[_Work]:
@@ -135,8 +152,14 @@ def _reasons(work: _Work) -> list[Row]:
     for each in work.done:
         reason = each.entry.reason.strip() if each.entry else ""
         if reason:
-            which = f" (pass {each.step.pass_number})" if len(work.passes) > 1 else ""
-            rows.append(under(f"Out of order or noted{which}: {printable(reason)}", _NUMBER_MM))
+            words = say("Out of order or noted: {reason}", reason=printable(reason))
+            if len(work.passes) > 1:
+                words = say(
+                    "Out of order or noted (pass {number}): {reason}",
+                    number=each.step.pass_number,
+                    reason=printable(reason),
+                )
+            rows.append(under(words, _NUMBER_MM))
     return rows
 
 
@@ -145,7 +168,9 @@ def _between(work: _Work, zone: str) -> str:
     words = f"{work.numbers} {printable(work.passes[0].step.title)}, {_state(work, zone)}"
     reasons = [printable(each.entry.reason) for each in work.done if each.entry]
     said = "; ".join(reason for reason in reasons if reason)
-    return f"{words} (out of order or noted: {said})" if said else words
+    if not said:
+        return words
+    return say("{step} (out of order or noted: {reasons})", step=words, reasons=said)
 
 
 def _logged(work: _Work) -> str:
@@ -165,11 +190,11 @@ def _wrenches(work: _Work) -> str:
 def _state(work: _Work, zone: str) -> str:
     done = work.done
     if not done:
-        return "open"
+        return say("open", meaning="a step not done")
     entry = done[-1].entry
     at = _when(entry, zone) if entry else ""
     if len(done) < len(work.passes):
-        return f"{len(done)} of {len(work.passes)} passes, {at}"
+        return say("{done} of {total} passes, {at}", done=len(done), total=len(work.passes), at=at)
     return at
 
 

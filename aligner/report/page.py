@@ -13,6 +13,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPagedPaintDevice, QPainter
 
+from aligner.language import say
+
 if TYPE_CHECKING:
     from aligner.report.page_layout import Layout
 
@@ -91,7 +93,7 @@ def paint_pages(device: QPagedPaintDevice, blocks: tuple[Block, ...], foot: str)
     layout = _laid_out(device, blocks)
     painter = QPainter()
     if not painter.begin(device):
-        raise OSError("the document could not be begun")
+        raise OSError(say("the document could not be begun"))
     try:
         total = len(layout.pages)
         for number, page in enumerate(layout.pages, start=1):
@@ -99,7 +101,8 @@ def paint_pages(device: QPagedPaintDevice, blocks: tuple[Block, ...], foot: str)
                 device.newPage()
             for part in page:
                 part(painter)
-            layout.paint_foot(painter, foot, f"page {number} of {total}")
+            words = say("page {number} of {total}", number=number, total=total)
+            layout.paint_foot(painter, foot, words)
     finally:
         painter.end()
     return total

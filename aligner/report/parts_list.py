@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from aligner.assessment.findings import number_words
 from aligner.assessment.inspection import InspectionAssessment, PlaceStanding
+from aligner.language import say, spoken
 from aligner.units.preferred import Preferred
 
 
@@ -42,12 +43,12 @@ def parts_to_watch(inspection: InspectionAssessment, show: Preferred) -> tuple[P
 
 def parts_text(inspection: InspectionAssessment, show: Preferred, bike: str = "") -> str:
     """The list as plain text, ending with a line feed; it says so where nothing is on it."""
-    lines = [f"Parts for {bike}" if bike else "Parts"]
-    for heading, rows in (
-        ("To replace", parts_to_replace(inspection, show)),
-        ("To watch", parts_to_watch(inspection, show)),
+    lines = [say("Parts for {bike}", bike=bike) if bike else say("Parts")]
+    for heading, empty, rows in (
+        (say("To replace"), say("To replace: nothing"), parts_to_replace(inspection, show)),
+        (say("To watch"), say("To watch: nothing"), parts_to_watch(inspection, show)),
     ):
-        lines += ["", f"{heading}:" if rows else f"{heading}: nothing"]
+        lines += ["", f"{heading}:" if rows else empty]
         lines += [row_text(row) for row in rows]
     return "\n".join(lines) + "\n"
 
@@ -66,7 +67,7 @@ def _rows(places: tuple[PlaceStanding, ...], show: Preferred) -> tuple[PartRow, 
     return tuple(
         PartRow(
             count=_count(group),
-            part=part,
+            part=say(part),
             where=_where(group),
             why="; ".join(_why(group, show)),
         )
@@ -81,19 +82,24 @@ def _count(group: list[PlaceStanding]) -> int:
 
 def _where(group: list[PlaceStanding]) -> str:
     legs = list(dict.fromkeys(each.where for each in group if each.where))
-    return "both legs" if len(legs) == 2 else "".join(legs)
+    return say("both legs") if len(legs) == 2 else "".join(legs)
 
 
 def _why(group: list[PlaceStanding], show: Preferred) -> list[str]:
     """What each place has to say beyond the part's name; the leg is said where there are two."""
     said = []
     for each in group:
-        name = each.point.name.lower()
+        is_the_part = each.point.name.lower() == each.point.part.lower()
         facts = [number_words(each, show), each.found.note]
-        about = "" if name == each.point.part.lower() else name
+        about = "" if is_the_part else _within_a_line(say(each.point.name))
         if _count(group) > 1:
             about = f"{about}, {each.where}" if about else each.where
         words = ", ".join(fact for fact in facts if fact)
-        if words or name != each.point.part.lower():
+        if words or not is_the_part:
             said.append(": ".join(part for part in (about, words) if part))
     return said
+
+
+def _within_a_line(name: str) -> str:
+    """A name where no line begins: small in English, as it is in a language of large nouns."""
+    return name.lower() if spoken() == "en" else name

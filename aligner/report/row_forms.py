@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from aligner.gauging import Verdict
+from aligner.language import say
 from aligner.report.page import Cell, Row
 
 TEXT_POINTS = 8.5
 TABLE_POINTS = 7.5
 _TITLE_MM = 34.0
 _PAIR_TITLE_MM, _PAIR_MM = 34.0, 56.0
+_VERDICT_MM, _LETTER_MM = 20.0, 1.9  # a letter of the bold type, and its share of the gap
 
 
 def line(
@@ -37,20 +40,20 @@ def titled(title: str, text: str, *, title_mm: float = _TITLE_MM, above_mm: floa
 
 def signature(signed: str) -> list[Row]:
     """Who signs, and a line to sign on; they stay on one page."""
-    who = (Cell("Signed off by", _TITLE_MM, is_quiet=True), Cell(signed, bold=True))
-    where = (Cell("Signature, date", is_quiet=True),)
+    who = (Cell(say("Signed off by"), _TITLE_MM, is_quiet=True), Cell(signed, bold=True))
+    where = (Cell(say("Signature, date"), is_quiet=True),)
     return [Row(who, 0.8, keeps_with_next=True), Row(where, 9.0, has_rule=True)]
 
 
-def judged(title: str, words: str) -> Row:
-    """A title, a verdict in bold, and the figures behind it; "within: left and right alike"."""
-    verdict, _, rest = words.partition(": ")
-    if not rest or len(verdict) > 12:
-        return titled(title, words)
+def judged(title: str, verdict: str, said: str) -> Row:
+    """A title, a verdict in bold, and the figures behind it; one of the two may be ""."""
+    if not (verdict and said):
+        return titled(title, verdict or said)
+    longest = max(len(say(each.value)) for each in Verdict)
     cells = (
         Cell(title, _TITLE_MM, is_quiet=True),
-        Cell(verdict, 20.0, bold=True),
-        Cell(rest[:1].upper() + rest[1:]),
+        Cell(verdict, max(_VERDICT_MM, longest * _LETTER_MM), bold=True),
+        Cell(said[:1].upper() + said[1:]),
     )
     return Row(cells, above_mm=0.8)
 

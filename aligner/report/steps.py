@@ -7,23 +7,29 @@ place is read as "no matter".
 from __future__ import annotations
 
 from aligner.fastening.steps import Step
+from aligner.language import marked, say
 from aligner.units.preferred import Preferred
 
-MISSING_TORQUE = "torque missing: see the maker's manual"
+MISSING_TORQUE = marked("torque missing: see the maker's manual")
 
 
 def step_words(step: Step) -> str:
     """What is done: the step's title, which names joint and bolts, and its pass."""
     if step.passes <= 1:
         return step.title
-    words = f"{step.title}, pass {step.pass_number} of {step.passes}"
+    words = say(
+        "{step}, pass {number} of {passes}",
+        step=step.title,
+        number=step.pass_number,
+        passes=step.passes,
+    )
     return f"{words} ({step.pass_words})" if step.pass_words else words
 
 
 def torque_words(step: Step, show: Preferred) -> str:
     """The torque of this pass with its range; "" where the step has none."""
     if step.torque_missing:
-        return MISSING_TORQUE
+        return say(MISSING_TORQUE)
     if step.target_nm is None:
         return ""
     target = show.show_torque(step.target_nm)
@@ -31,4 +37,6 @@ def torque_words(step: Step, show: Preferred) -> str:
     if low is None or high is None or low == high:
         return target
     least = show.show_torque(low).split(" ", 1)[0]
-    return f"{target} ({least} to {show.show_torque(high)})"
+    return say(
+        "{target} ({least} to {most})", target=target, least=least, most=show.show_torque(high)
+    )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from aligner.assessment import Assessment, Level, StepState
+from aligner.language import say
 from aligner.report.printable import printable
 from aligner.report.steps import step_words, torque_words
 from aligner.report.verdicts import verdict_lines
@@ -36,7 +37,7 @@ def _correction(assessment: Assessment, show: Preferred) -> list[str]:
     if correction.detail:
         lines.append(printable(correction.detail))
     if correction.caution:
-        lines.append(f"Caution: {printable(correction.caution)}")
+        lines.append(say("Caution: {caution}", caution=printable(correction.caution)))
     return lines
 
 
@@ -44,8 +45,9 @@ def _tightening(assessment: Assessment, show: Preferred) -> list[str]:
     tightening = assessment.tightening
     total = len(tightening.steps)
     if not total:
-        return ["Tightening list: no steps."]
-    lines = [f"Tightening list: {tightening.done_count} of {total} steps done."]
+        return [say("Tightening list: no steps.")]
+    done = tightening.done_count
+    lines = [say("Tightening list: {done} of {total} steps done.", done=done, total=total)]
     width = len(str(total))
     for standing in tightening.steps:
         step = standing.step
@@ -54,7 +56,7 @@ def _tightening(assessment: Assessment, show: Preferred) -> list[str]:
         if step.reason:
             line += f" - {step.reason}"
         if standing.waits_for:
-            line += f" (waits: {standing.waits_for})"
+            line = say("{step} (waits: {reason})", step=line, reason=standing.waits_for)
         lines.append(f"[{_MARKS[standing.state]}] {standing.number:>{width}} {printable(line)}")
     return lines
 
@@ -62,7 +64,7 @@ def _tightening(assessment: Assessment, show: Preferred) -> list[str]:
 def _notices(assessment: Assessment) -> list[str]:
     if not assessment.notices:
         return []
-    lines = ["Notices:"]
+    lines = [say("Notices:")]
     for notice in assessment.notices:
         mark = "!" if notice.level is Level.ATTENTION else "-"
         lines.append(f"{mark} {printable(notice.where)}: {printable(notice.text)}")

@@ -14,17 +14,32 @@ from pathlib import Path
 
 from aligner.assessment import Assessment, assess
 from aligner.job import Align, Job
+from aligner.language import marked, say
 from aligner.sheet.quantities import Quantity
 from aligner.storage.files import write_whole
 from aligner.storage.places import free_path
 
-READING_COLUMNS = (
-    "when_read", "what", "side", "number", "value_mm", "as_typed", "gauge", "put_by_at",
-)  # fmt: skip
-TORQUE_COLUMNS = (
-    "step", "what", "fastener", "bolts", "pass", "passes", "target_nm", "low_nm", "high_nm",
-    "done", "logged_nm", "as_typed", "wrench", "at", "reason",
-)  # fmt: skip
+#: The heads of the columns, one text for each table.
+_READING_HEAD = marked("when_read,what,side,number,value_mm,as_typed,gauge,put_by_at")
+_TORQUE_HEAD = marked(
+    "step,what,fastener,bolts,pass,passes,target_nm,low_nm,high_nm,"
+    "done,logged_nm,as_typed,wrench,at,reason"
+)
+READING_COLUMNS = tuple(_READING_HEAD.split(","))
+TORQUE_COLUMNS = tuple(_TORQUE_HEAD.split(","))
+_SAG_LENGTHS = {
+    "extended": marked("sag, extended"),
+    "static_down": marked("sag, static down"),
+    "static_up": marked("sag, static up"),
+    "rider_down": marked("sag, rider down"),
+    "rider_up": marked("sag, rider up"),
+}
+_IN_LINE_LENGTHS = {
+    "gap": marked("in line, gap"),
+    "end_difference": marked("in line, end difference"),
+    "upper": marked("in line, upper"),
+    "lower": marked("in line, lower"),
+}
 #: What makes a spreadsheet take text for a formula.
 #: Source: OWASP, "CSV Injection" (from memory).
 _FORMULA = ("=", "+", "-", "@", "\t", "\r")
@@ -48,8 +63,11 @@ def write_tables(job: Job, path: Path) -> tuple[Path, Path]:
     """
     assessment = assess(job)
     written = []
-    for name, text in (("readings", readings_table(job)), ("torques", torques_table(assessment))):
-        beside = free_path(path.with_name(f"{path.stem} {name}.csv"))
+    for name, text in (
+        (say("{name} readings", name=path.stem), readings_table(job)),
+        (say("{name} torques", name=path.stem), torques_table(assessment)),
+    ):
+        beside = free_path(path.with_name(f"{name}.csv"))
         # Without the mark at its beginning spreadsheets do not take it for UTF-8.
         write_whole(beside, text.encode("utf-8-sig", errors="replace"))
         written.append(beside)
@@ -61,21 +79,29 @@ def readings_table(job: Job) -> str:
     records: list[Record] = []
     found = job.as_found.protrusion
     for side in ("left", "right"):
-        records += _records("as found", "height", side, getattr(found, side), found.gauge)
+        records += _records(
+            say("as found"),
+            say("height", meaning="in a table"),
+            side,
+            getattr(found, side),
+            found.gauge,
+        )
     for number, attempt in enumerate(job.attempts, start=1):
         at = attempt.closed.isoformat(timespec="seconds")
-        records += _align(f"attempt {number}", attempt.align, at)
-    records += _align("as left", job.align)
+        records += _align(say("attempt {number}", number=number), attempt.align, at)
+    records += _align(say("as left"), job.align)
     for each in job.inspect.found:
         side = each.side or ""
-        records += _records("inspected", each.point, side, each.readings, each.gauge)
-    build = job.build
+        records += _records(
+            say("inspected", meaning="in a table"), each.point, side, each.readings, each.gauge
+        )
+    build, built = job.build, say("built", meaning="in a table")
     for side in ("left", "right"):
-        records += _records("built", "air gap", side, getattr(build, side).gap, build.gauge)
-    for length in ("extended", "static_down", "static_up", "rider_down", "rider_up"):
-        what = f"sag, {length.replace('_', ' ')}"
-        records += _records("built", what, "", getattr(build.sag, length), build.sag.gauge)
-    return _table(READING_COLUMNS, records)
+        gap = getattr(build, side).gap
+        records += _records(built, say("air gap"), side, gap, build.gauge)
+    for length, what in _SAG_LENGTHS.items():
+        records += _records(built, say(what), "", getattr(build.sag, length), build.sag.gauge)
+    return _table(_READING_HEAD, records)
 
 
 def torques_table(assessment: Assessment) -> str:
@@ -95,7 +121,7 @@ def torques_table(assessment: Assessment) -> str:
                 step.target_nm,
                 step.low_nm,
                 step.high_nm,
-                "yes" if entry else "no",
+                say("yes") if entry else say("no"),
                 torque.value if torque else None,
                 str(torque) if torque else "",
                 entry.wrench if entry else "",
@@ -103,21 +129,27 @@ def torques_table(assessment: Assessment) -> str:
                 entry.reason if entry else "",
             )
         )
-    return _table(TORQUE_COLUMNS, records)
+    return _table(_TORQUE_HEAD, records)
 
 
 def _align(when: str, align: Align, closed: str = "") -> Iterable[Record]:
     heights = align.protrusion
     for side in ("left", "right"):
-        yield from _records(when, "height", side, getattr(heights, side), heights.gauge, closed)
+        yield from _records(
+            when,
+            say("height", meaning="in a table"),
+            side,
+            getattr(heights, side),
+            heights.gauge,
+            closed,
+        )
     for pair in align.squaring:
         for side in ("left", "right"):
             yield from _records(when, pair.name, side, getattr(pair, side), pair.gauge, closed)
     in_line = align.in_line
-    for name in ("gap", "end_difference", "upper", "lower"):
+    for name, what in _IN_LINE_LENGTHS.items():
         readings = getattr(in_line, name, ())
-        what = f"in line, {name.replace('_', ' ')}"
-        yield from _records(when, what, "", readings, getattr(in_line, "gauge", None), closed)
+        yield from _records(when, say(what), "", readings, getattr(in_line, "gauge", None), closed)
 
 
 def _records(
@@ -128,14 +160,24 @@ def _records(
     gauge: str | None,
     closed: str = "",
 ) -> Iterable[Record]:
+    side = _side_words(side)
     for number, reading in enumerate(readings, start=1):
         yield when, what, side, number, reading.value, str(reading), gauge or "", closed
 
 
-def _table(columns: tuple[str, ...], records: Iterable[Record]) -> str:
+def _side_words(side: str) -> str:
+    match side:
+        case "left":
+            return say("left", meaning="in a table")
+        case "right":
+            return say("right", meaning="in a table")
+    return ""
+
+
+def _table(head: str, records: Iterable[Record]) -> str:
     text = io.StringIO(newline="")
     writer = csv.writer(text, lineterminator="\r\n")  # RFC 4180, 2.1
-    writer.writerow(columns)
+    writer.writerow(say(head).split(","))
     writer.writerows([_plain(value) for value in record] for record in records)
     return text.getvalue()
 

@@ -6,7 +6,8 @@ uncertainties (95 %) stand behind each ±.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
 
 from aligner.assessment import Assessment
 from aligner.assessment.corrections import asks_for_in_line, asks_for_squaring
@@ -15,116 +16,189 @@ from aligner.assessment.protrusion import ProtrusionAssessment
 from aligner.assessment.readings import Judged
 from aligner.assessment.squaring import SquaringAssessment
 from aligner.assessment.steering import SteeringAssessment, lean_words
+from aligner.gauging import Verdict
+from aligner.geometry.bounds import in_digits
+from aligner.language import marked, say
 from aligner.sheet.quantities import Angle
 from aligner.units.preferred import Preferred
+from aligner.units.shown import rounded
 
-_NOT_ASKED = "not asked for on this job"
+_NOT_ASKED = marked("not asked for on this job")
+
+#: How far something is turned, by whether that is to the left, to the right or neither.
+_TURNED = {
+    1: marked("turned {size} to the left"),
+    -1: marked("turned {size} to the right"),
+    0: marked("turned {size}"),
+}
+_TOP_BRACKET_TURNED = {
+    1: marked("top bracket turned {size} to the left"),
+    -1: marked("top bracket turned {size} to the right"),
+    0: marked("top bracket turned {size}"),
+}
 
 
 @dataclass(frozen=True)
 class VerdictLine:
-    """One line: what was judged, and what came of it in words."""
+    """One line: what was judged, and what came of it in words.
+
+    Attributes:
+        title: what was judged.
+        verdict: in a word or two; "" where there is none.
+        said: the figures behind it; "" where the verdict says it all.
+    """
 
     title: str
-    words: str
+    verdict: str
+    said: str
+
+    @property
+    def words(self) -> str:
+        """The verdict and the figures in one: "within: left and right alike"."""
+        return ": ".join(part for part in (self.verdict, self.said) if part)
 
 
 def verdict_lines(assessment: Assessment, show: Preferred) -> tuple[VerdictLine, ...]:
     """The three verdicts and the steering, in the order they are corrected in."""
     job = assessment.job
-    squaring = _squareness(assessment.squaring, show) if asks_for_squaring(job) else _NOT_ASKED
-    in_line = _in_line(assessment, show) if asks_for_in_line(job) else _NOT_ASKED
-    return (
-        VerdictLine("Heights", _heights(assessment.protrusion, show)),
-        VerdictLine("Lower bracket", squaring),
-        VerdictLine("Legs in line", in_line),
-        VerdictLine("Steering", _steering(assessment.steering, show)),
-    )
+    found = assessment.protrusion
+    heights = VerdictLine(say("Heights"), say(found.verdict.value), _heights(found, show))
+    bracket = VerdictLine(say("Lower bracket"), "", say(_NOT_ASKED))
+    if asks_for_squaring(job):
+        verdict = say(assessment.squaring.verdict.value)
+        bracket = replace(bracket, verdict=verdict, said=_squareness(assessment.squaring, show))
+    legs = VerdictLine(say("Legs in line"), "", say(_NOT_ASKED))
+    if asks_for_in_line(job):
+        verdict = say(assessment.in_line.verdict.value)
+        legs = replace(legs, verdict=verdict, said=_in_line(assessment, show))
+    steering = VerdictLine(say("Steering"), "", _steering(assessment.steering, show))
+    if not steering.said:
+        unknown = say("the sheet lacks dimensions for it")
+        steering = replace(steering, verdict=say("not known"), said=unknown)
+    return heights, bracket, legs, steering
 
 
 def _heights(found: ProtrusionAssessment, show: Preferred) -> str:
     judged = found.difference
     if judged is None:
-        return f"{found.verdict.value}: not measured on both sides"
+        return say("not measured on both sides")
+    size = _length_with_uncertainty(judged, show)
     if judged.value == 0:
-        unlike = "left and right alike"
+        words = say("left and right alike, {size}", size=size)
+    elif judged.value > 0:
+        words = say("left stands higher, {size}", size=size)
     else:
-        unlike = f"left stands {'higher' if judged.value > 0 else 'lower'}"
-    words = f"{found.verdict.value}: {unlike}, {_length_with_uncertainty(judged, show)}"
+        words = say("left stands lower, {size}", size=size)
     if found.goal_mm is None:
         return words
-    legs = (("left", found.left_against_goal), ("right", found.right_against_goal))
-    against = ", ".join(f"{side} {leg.verdict.value}" for side, leg in legs if leg is not None)
-    return f"{words}; against {show.show_length(found.goal_mm)}: {against}"
+    legs = []
+    if found.left_against_goal is not None:
+        legs.append(_left(found.left_against_goal.verdict))
+    if found.right_against_goal is not None:
+        legs.append(_right(found.right_against_goal.verdict))
+    goal = show.show_length(found.goal_mm)
+    against = say("against {height}: {legs}", height=goal, legs=", ".join(legs))
+    return f"{words}; {against}"
+
+
+def _left(verdict: Verdict) -> str:
+    return say("left {verdict}", verdict=say(verdict.value))
+
+
+def _right(verdict: Verdict) -> str:
+    return say("right {verdict}", verdict=say(verdict.value))
 
 
 def _squareness(found: SquaringAssessment, show: Preferred) -> str:
     pair = found.leading_pair
     if pair is None:
-        return f"{found.verdict.value}: not measured on both sides"
-    words = found.verdict.value
+        return say("not measured on both sides")
+    parts: list[str] = []
     if found.turn is not None:
-        words += f": {_angle_with_uncertainty(found.turn, 'turned ')}"
+        parts.append(_turn_with_uncertainty(found.turn, _TURNED))
     elif pair.difference is not None:
-        side = "longer" if pair.difference.value > 0 else "shorter"
         size = _length_with_uncertainty(pair.difference, show)
-        words += f": left {side}, {size}"
+        is_longer = pair.difference.value > 0
+        parts.append(
+            say("left longer, {size}", size=size)
+            if is_longer
+            else say("left shorter, {size}", size=size)
+        )
     if found.consistency_p is not None:
-        words += f"; chance of the pairs disagreeing so: {found.consistency_p:.2g}"
-    return words
+        chance = in_digits(found.consistency_p, 2)
+        parts.append(say("chance of the pairs disagreeing so: {chance}", chance=chance))
+    return "; ".join(parts)
 
 
 def _in_line(assessment: Assessment, show: Preferred) -> str:
     found: InLineAssessment = assessment.in_line
     geometry, judged = found.geometry, found.judged
     if geometry is None:
-        return f"{found.verdict.value}: not measured"
+        return say("not measured")
     parts: list[str] = []
     if judged is not None and isinstance(assessment.job.sheet.in_line.tolerance, Angle):
-        by_turn = not found.is_convergence
-        what = "top bracket turned " if by_turn else "tubes converge "
-        parts.append(_angle_with_uncertainty(judged, what, left_right=by_turn))
+        if found.is_convergence:
+            size = _angle_with_uncertainty(judged)
+            parts.append(_allowed_angle(say("tubes converge {size}", size=size), judged))
+        else:
+            parts.append(_turn_with_uncertainty(judged, _TOP_BRACKET_TURNED))
     elif judged is not None:
-        parts.append(f"the gauge reads {_length_with_uncertainty(judged, show)}")
+        size = _length_with_uncertainty(judged, show)
+        parts.append(say("the gauge reads {size}", size=size))
     if geometry.skew_deg is not None:
-        parts.append(f"skew {show.show_angle(geometry.skew_deg)}")
+        parts.append(say("skew {angle}", angle=show.show_angle(geometry.skew_deg)))
     if geometry.twist_deg is not None:
-        parts.append(f"twist {show.show_angle(geometry.twist_deg)}")
+        parts.append(say("twist {angle}", angle=show.show_angle(geometry.twist_deg)))
     if geometry.convergence_deg is not None:
-        parts.append(f"convergence {show.show_angle(geometry.convergence_deg)}")
-    return f"{found.verdict.value}: " + "; ".join(parts)
+        parts.append(say("convergence {angle}", angle=show.show_angle(geometry.convergence_deg)))
+    return "; ".join(parts)
 
 
 def _steering(found: SteeringAssessment, show: Preferred) -> str:
     parts: list[str] = []
     if found.now is not None:
         now = found.now
-        parts.append(f"rake {show.show_angle(now.rake_deg)}")
-        parts.append(f"trail {show.show_length(now.trail_mm)}")
-        parts.append(f"wheelbase {show.show_length(now.wheelbase_mm)}")
+        parts.append(say("rake {angle}", angle=show.show_angle(now.rake_deg)))
+        parts.append(say("trail {length}", length=show.show_length(now.trail_mm)))
+        parts.append(say("wheelbase {length}", length=show.show_length(now.wheelbase_mm)))
         change = show.show_length(now.trail_change_mm)
-        parts.append(f"trail changed by {change} against the sheet")
+        parts.append(say("trail changed by {change} against the sheet", change=change))
     if found.axle_lean_deg is not None:
         parts.append(lean_words(found.axle_lean_deg))
-    return ", ".join(parts) or "not known: the sheet lacks dimensions for it"
+    return ", ".join(parts)
 
 
 def _length_with_uncertainty(judged: Judged, show: Preferred) -> str:
     size = show.show_length(abs(judged.value))
     spread = judged.judgement.expanded_uncertainty
     if spread is None:
-        words = f"{size} (uncertainty not known)"
+        words = say("{size} (uncertainty not known)", size=size)
     else:
         words = f"{size} ± {show.show_length(spread, fine=1)}"
     if judged.tolerance is None:
-        return f"{words}, no tolerance on the sheet"
-    return f"{words}, allowed ± {show.show_length(judged.tolerance)}"
+        return say("{size}, no tolerance on the sheet", size=words)
+    return say(
+        "{size}, allowed ± {tolerance}",
+        size=words,
+        tolerance=show.show_length(judged.tolerance),
+    )
 
 
-def _angle_with_uncertainty(judged: Judged, what: str, *, left_right: bool = True) -> str:
-    size = f"{abs(judged.value):.2f}°"
-    way = (" to the left" if judged.value > 0 else " to the right") if left_right else ""
+def _turn_with_uncertainty(judged: Judged, turned: Mapping[int, str]) -> str:
+    way = 0 if not float(f"{judged.value:.2f}") else 1 if judged.value > 0 else -1
+    return _allowed_angle(say(turned[way], size=_angle_with_uncertainty(judged)), judged)
+
+
+def _angle_with_uncertainty(judged: Judged) -> str:
+    size = f"{rounded(abs(judged.value), 2)}°"
     spread = judged.judgement.expanded_uncertainty
-    within = " (uncertainty not known)" if spread is None else f" ± {spread:.2g}°"
-    allowed = "" if judged.tolerance is None else f", allowed ± {judged.tolerance:g}°"
-    return f"{what}{size}{within}{way if float(f'{judged.value:.2f}') else ''}{allowed}"
+    if spread is None:
+        return say("{size} (uncertainty not known)", size=size)
+    return f"{size} ± {in_digits(spread, 2)}°"
+
+
+def _allowed_angle(words: str, judged: Judged) -> str:
+    if judged.tolerance is None:
+        return words
+    tolerance = f"{in_digits(judged.tolerance)}°"
+    return say("{size}, allowed ± {tolerance}", size=words, tolerance=tolerance)
