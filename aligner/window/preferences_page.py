@@ -36,8 +36,6 @@ _WORDS = {
     "ml": marked("millilitres (ml)"),
     "US fl oz": marked("US fluid ounces"),
     "imp fl oz": marked("imperial fluid ounces"),
-    "False": marked("none"),
-    "True": marked("a short one"),
 }
 #: A language is called by its own name, so that whoever reads it finds it.
 _LANGUAGES = {"en": "English", "de": "Deutsch"}
@@ -122,4 +120,6 @@ class PreferencesPage(QWidget):
 def _words(name: str, value: Any) -> str:
     if name == "text_size":
         return f"{value} %"
+    if name == "sound":
+        return say("a short one", meaning="sound") if value else say("none", meaning="sound")
     return _LANGUAGES.get(value) or say(_WORDS[str(value)])
