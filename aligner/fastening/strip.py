@@ -69,10 +69,10 @@ def _loosening_step(
     kind = joint_kinds()[joint.kind]
     undone = _key_of_undoing(joint)
     words = joint_title(joint, numbers[joint.name])
-    deed = say(kind.loosening_verb)
+    deed, caution = say(kind.loosening_verb), kind.caution_loosening
     if activity is not None:
         title = begun(say(activity.title, joint=run_on(words)))
-        deed = say(activity.title.partition(" ")[0])
+        deed, caution = say(activity.title.partition(" ")[0]), activity.caution
         upon = begun(title.removeprefix(f"{deed} "))
     elif kind.loosening_also:
         also = say(kind.loosening_also)
@@ -92,7 +92,7 @@ def _loosening_step(
         side=joint.side,
         bolts=numbers[joint.name],
         bolt_count=joint.bolts,
-        caution=say(activity.caution if activity else kind.caution_loosening),
+        caution=say(caution),
         done_with=(undone,) if activity else (),
         deed=deed,
         upon=upon,

@@ -4,9 +4,6 @@ from __future__ import annotations
 
 from aligner.language import decimal_sign, spoken
 
-#: Languages that write their nouns large: there a word keeps its letter inside a sentence.
-_WITH_LARGE_NOUNS = {"de"}
-
 
 def written(number: float, form: str = "g") -> str:
     """A number for a sentence, with the decimal sign of the language spoken."""
@@ -19,7 +16,8 @@ def begun(text: str) -> str:
 
 
 def run_on(text: str) -> str:
-    """A text that began a sentence, as it stands inside one."""
-    if spoken() in _WITH_LARGE_NOUNS:
-        return text
-    return f"{text[:1].lower()}{text[1:]}"
+    """A text that began a sentence, as it stands inside one.
+
+    Only English takes its letter small there; in German it may be a noun.
+    """
+    return f"{text[:1].lower()}{text[1:]}" if spoken() == "en" else text

@@ -9,14 +9,16 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from aligner.drawing.adapter_sketch import AdapterSketch, paint_adapter_sketch
 from aligner.drawing.theme import Theme
 from aligner.job import Adapter, TorqueWrench
+from aligner.language import say
+from aligner.units.shown import unrounded
 
 
 def sketch_of(wrench: TorqueWrench | None, adapter: Adapter) -> AdapterSketch:
     """The sketch of an adapter on a wrench."""
-    grip = wrench.grip_length.text if wrench is not None and wrench.grip_length else ""
+    grip = wrench.grip_length.said if wrench is not None and wrench.grip_length else ""
     return AdapterSketch(
         grip_length=grip,
-        effective_length=adapter.effective_length.text,
+        effective_length=adapter.effective_length.said,
         angle_deg=adapter.angle.value,
         is_concentric=adapter.concentric,
     )
@@ -26,13 +28,27 @@ def adapter_words(wrench: TorqueWrench | None, adapter: Adapter) -> str:
     """What an adapter does to the setting."""
     angle = adapter.angle.value
     if adapter.concentric:
-        return "Concentric on the fastener: it changes nothing in the setting."
+        return say("Concentric on the fastener: it changes nothing in the setting.")
     if round(angle, 3) == 90.0:
-        return "Square to the wrench: it changes nothing in the setting."
+        return say("Square to the wrench: it changes nothing in the setting.")
     if wrench is None or wrench.grip_length is None:
-        return "Measure L, from drive to the middle of the grip, or set the adapter at 90°."
-    lower = "lower" if angle < 90.0 else "higher"
-    return f"Set {lower} for it; pull at the middle of the grip."
+        return say("Measure L, from drive to the middle of the grip, or set the adapter at 90°.")
+    if angle < 90.0:
+        return say("Set lower for it; pull at the middle of the grip.")
+    return say("Set higher for it; pull at the middle of the grip.")
+
+
+def sketch_words(sketch: AdapterSketch) -> str:
+    """The sketch for one who does not see it."""
+    grip = sketch.grip_length or say("not measured", meaning="length")
+    if sketch.is_concentric:
+        return say("sketch: L {grip}, E {adapter}.", grip=grip, adapter=sketch.effective_length)
+    return say(
+        "sketch: L {grip}, E {adapter} at {angle}.",
+        grip=grip,
+        adapter=sketch.effective_length,
+        angle=f"{unrounded(sketch.angle_deg)}°",
+    )
 
 
 class AdapterView(QWidget):
@@ -50,12 +66,7 @@ class AdapterView(QWidget):
         self._sketch = sketch_of(wrench, adapter) if adapter is not None else None
         self.setVisible(self._sketch is not None)
         if self._sketch is not None and adapter is not None:
-            at = "" if self._sketch.is_concentric else f" at {self._sketch.angle_deg:g}°"
-            length = self._sketch.grip_length or "not measured"
-            self.setAccessibleName(
-                f"sketch: L {length}, E {self._sketch.effective_length}{at}. "
-                + adapter_words(wrench, adapter)
-            )
+            self.setAccessibleName(f"{sketch_words(self._sketch)} {adapter_words(wrench, adapter)}")
         self.updateGeometry()
         self.update()
 

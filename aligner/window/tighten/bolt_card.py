@@ -14,6 +14,8 @@ from aligner.drawing.proportions import front_proportions
 from aligner.drawing.strokes import bubble, narrow_line, words
 from aligner.drawing.theme import Theme
 from aligner.job import Job
+from aligner.language import say
+from aligner.sheet import Side
 from aligner.window.widgets.drawing_card import DrawingCard
 
 _LEAST_WIDTH = 230
@@ -34,7 +36,7 @@ class BoltCard(DrawingCard):
     """Where the bolts are: filled for the step in hand, ringed twice once done."""
 
     def __init__(self, theme: Theme) -> None:
-        super().__init__(theme, "Where, seen from the seat")
+        super().__init__(theme, say("Where, seen from the seat"))
         self._job = Job()
         self._steps: tuple[StepStanding, ...] = ()
         self._in_hand: StepStanding | None = None
@@ -44,7 +46,7 @@ class BoltCard(DrawingCard):
         self._job = job
         self._steps = assessment.tightening.steps
         self._in_hand = in_hand
-        where = in_hand.step.title if in_hand else "nothing left to do"
+        where = in_hand.step.title if in_hand else say("nothing left to do")
         self.setAccessibleDescription(where)
         self.update()
 
@@ -93,7 +95,8 @@ class BoltCard(DrawingCard):
 
     def _name_sides(self, painter: QPainter, picture: FrontElevation) -> None:
         """The rider's left and right under the legs."""
-        for name, slider in (("left", picture.left_slider), ("right", picture.right_slider)):
+        legs = ((Side.LEFT.words, picture.left_slider), (Side.RIGHT.words, picture.right_slider))
+        for name, slider in legs:
             box = QRectF(slider.center().x() - 60, slider.bottom() + 8, 120, self.theme.px(18))
             centred = Qt.AlignmentFlag.AlignHCenter
             words(painter, self.theme, box, name, role="quiet", align=centred)

@@ -6,6 +6,7 @@ The trap: a question that was asked of a step holds for that step as it stood, a
 from __future__ import annotations
 
 from aligner.assessment import StepStanding, StepState
+from aligner.language import say
 from aligner.units.preferred import Preferred
 
 
@@ -44,7 +45,9 @@ def offered_wrench(standing: StepStanding | None) -> str:
 def button_words(standing: StepStanding | None) -> str:
     """What the button does, and the key for it."""
     if standing is None:
-        return "Go on to Prove   Enter"
+        return say("Go on to Prove   Enter")
     if standing.state is StepState.DONE:
-        return "Untick   Space"
-    return "Passed   Space twice" if standing.step.kind == "hold" else "Done   Space"
+        return say("Untick   Space")
+    if standing.step.kind == "hold":
+        return say("Passed   Space twice")
+    return say("Done   Space")

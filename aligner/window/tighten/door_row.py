@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
 from aligner.assessment import StepStanding, StepState
 from aligner.drawing.theme import GAP, Theme
+from aligner.language import say
 from aligner.window.tighten.door_offer import button_words, has_torque
 from aligner.window.widgets.labels import label, main_button, set_tone
 from aligner.window.widgets.typed_line import TypedLine
@@ -18,18 +19,18 @@ class DoorRow(QWidget):
     def __init__(self, theme: Theme) -> None:
         super().__init__()
         self.words = label("", "strong", wraps=True, tone="attention")
-        self._seen = label("Seen", "quiet")
-        self.value = TypedLine("value seen on the wrench")
+        self._seen = label(say("Seen", meaning="before a value"), "quiet")
+        self.value = TypedLine(say("value seen on the wrench"))
         self.value.setFixedWidth(theme.px(138))
-        self._on = label("on", "quiet")
-        self.wrench = TypedLine("wrench used", "wrench")
+        self._on = label(say("on", meaning="before a wrench"), "quiet")
+        self.wrench = TypedLine(say("wrench used"), say("wrench"))
         self.wrench.setFixedWidth(theme.px(230))
-        self.reason = TypedLine("reason", "reason, then Enter")
+        self.reason = TypedLine(say("reason"), say("reason, then Enter"))
         self.reason.hide()
-        self.read_again = QPushButton("Read the heights again")
-        self.wrenches = QPushButton("&Wrenches")
+        self.read_again = QPushButton(say("Read the heights again"))
+        self.wrenches = QPushButton(say("&Wrenches"))
         self.wrenches.setCheckable(True)
-        self.done = main_button("Done   Space")
+        self.done = main_button(say("Done   Space"))
         row = WrappingRow()
         for widget in (self._seen, self.value, self._on, self.wrench):
             row.add(widget)
@@ -57,11 +58,11 @@ class DoorRow(QWidget):
         for widget in (self._seen, self.value, self._on, self.wrench):
             widget.setVisible(takes_value)
         if standing is not None and standing.step.torque_missing:
-            self.value.setPlaceholderText("type it here")
+            self.value.setPlaceholderText(say("type it here"))
         waits = standing is not None and standing.step.kind == "hold" and standing.waits_for
         self.read_again.setVisible(bool(waits) and is_open)
         is_height = standing is not None and standing.step.reads == "protrusion"
-        self.read_again.setText("Read the heights again" if is_height else "Go to Align")
+        self.read_again.setText(say("Read the heights again") if is_height else say("Go to Align"))
         self.wrenches.setVisible(standing is not None)
         self.done.setVisible(standing is not None or is_finished)
         self.done.setText(button_words(standing))

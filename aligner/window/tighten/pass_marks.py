@@ -8,10 +8,9 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from aligner.assessment import StepStanding, StepState
 from aligner.drawing.theme import Theme, TypeSize
+from aligner.language import say
 from aligner.window.tighten.step_marks import draw_step_mark
-from aligner.window.tighten.step_words import pass_name
-
-_WORDS = {StepState.DONE: "done", StepState.NEXT: "in hand", StepState.LATER: "to come"}
+from aligner.window.tighten.step_words import pass_name, state_words
 
 
 class PassMarks(QWidget):
@@ -28,8 +27,8 @@ class PassMarks(QWidget):
     def show_passes(self, mates: tuple[StepStanding, ...]) -> None:
         """Show where each pass of a clamp stands; hidden where there is one only."""
         self._passes = tuple((pass_name(each.step), each.state) for each in mates)
-        spoken = "; ".join(f"{name}: {_WORDS[state]}" for name, state in self._passes)
-        self.setAccessibleName(f"passes, {spoken}" if spoken else "")
+        marks = "; ".join(f"{name}: {state_words(state)}" for name, state in self._passes)
+        self.setAccessibleName(say("passes, {marks}", marks=marks) if marks else "")
         self.setVisible(bool(self._passes))
         self.updateGeometry()
         self.update()

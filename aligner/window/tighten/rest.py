@@ -10,6 +10,7 @@ from aligner.assessment import StageState
 from aligner.assessment.tightening import TighteningAssessment
 from aligner.drawing.theme import Theme, TypeSize
 from aligner.job import Job
+from aligner.language import say
 from aligner.window.stage_list import draw_mark
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.large_words import LargeWords
@@ -32,7 +33,7 @@ class RestCard(Card):
         self.big = LargeWords(theme, TypeSize.HUGE)
         self.first = label("", "strong", wraps=True)
         self.more = label("", "text", wraps=True)
-        self.go = QPushButton("Go to Bike")
+        self.go = QPushButton(say("Go to Bike"))
         self.go.clicked.connect(self.sheet_wanted)
         self.column.addStretch(1)
         for widget in (self._mark, self.big, self.first, self.more):
@@ -44,8 +45,8 @@ class RestCard(Card):
         """Everything is done: how many steps, what was out of order, what comes again."""
         count = len(tightening.steps)
         self._mark.show()
-        self.big.say(f"{count} of {count}")
-        self.first.setText("Every step is ticked.")
+        self.big.say(say("{done} of {all}", done=count, all=count))
+        self.first.setText(say("Every step is ticked."))
         reasons = [
             f"{each.step.title}: {each.entry.reason}"
             for each in tightening.steps
@@ -53,11 +54,13 @@ class RestCard(Card):
         ]
         parts = []
         if reasons:
-            more = [f"and {len(reasons) - 4} more, on the job card"] if len(reasons) > 4 else []
-            head = f"With a reason, out of order or not passed: {len(reasons)}"
-            parts.append("\n".join([head, *reasons[:4], *more]))
+            lines = [say("With a reason, out of order or not passed: {count}", count=len(reasons))]
+            lines += reasons[:4]
+            if len(reasons) > 4:
+                lines.append(say("and {count} more, on the job card", count=len(reasons) - 4))
+            parts.append("\n".join(lines))
         parts.append(_again_words(job))
-        parts.append("Choose any step in the list to see when and how it was done.")
+        parts.append(say("Choose any step in the list to see when and how it was done."))
         self.more.setText("\n\n".join(part for part in parts if part))
         self.go.hide()
         self._show_words()
@@ -65,12 +68,14 @@ class RestCard(Card):
     def show_empty(self, why: str) -> None:
         """Nothing to tighten, and what would give a list."""
         self._mark.hide()
-        self.big.say("No list yet")
+        self.big.say(say("No list yet"))
         self.first.setText(why)
         self.more.setText(
-            "The list is made from the fasteners on the sheet: each bolt, nut and cap with its "
-            "torque from the maker's manual. Give them on the Bike stage, or start there from a "
-            "pattern and fill in the torques."
+            say(
+                "The list is made from the fasteners on the sheet: each bolt, nut and cap with its "
+                "torque from the maker's manual. Give them on the Bike stage, or start there from "
+                "a pattern and fill in the torques."
+            )
         )
         self.go.show()
         self._show_words()
@@ -100,6 +105,15 @@ def _again_words(job: Job) -> str:
     names = [each.name for each in job.sheet.fasteners if each.again_after is not None]
     if not names:
         return ""
-    distances = {each.again_after.text for each in job.sheet.fasteners if each.again_after}
-    after = f"after {distances.pop()}" if len(distances) == 1 else "after the road test"
-    return f"Checked again {after}: {', '.join(names)}. The Prove stage keeps that list."
+    distances = {each.again_after.said for each in job.sheet.fasteners if each.again_after}
+    fasteners = ", ".join(names)
+    if len(distances) == 1:
+        return say(
+            "Checked again after {distance}: {fasteners}. The Prove stage keeps that list.",
+            distance=distances.pop(),
+            fasteners=fasteners,
+        )
+    return say(
+        "Checked again after the road test: {fasteners}. The Prove stage keeps that list.",
+        fasteners=fasteners,
+    )

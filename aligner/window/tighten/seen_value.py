@@ -10,6 +10,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from aligner.fastening.steps import Step
+from aligner.language import marked, say
 from aligner.sheet.quantities import Torque
 from aligner.units.dimension import TORQUE, factor
 from aligner.units.preferred import Preferred
@@ -19,6 +20,12 @@ from aligner.units.preferred import Preferred
 #: any wrench's deviation, narrower than the step from one unit to the next.
 BEYOND_LIMITS = 0.05
 FROM_BARE = 0.20
+
+
+_OVER = marked("{seen} is far over {wanted}.")
+_UNDER = marked("{seen} is far under {wanted}.")
+_OVER_IN_OTHER_UNIT = marked("{seen}, which is {converted}, is far over {wanted}.")
+_UNDER_IN_OTHER_UNIT = marked("{seen}, which is {converted}, is far under {wanted}.")
 
 
 @dataclass(frozen=True)
@@ -74,18 +81,21 @@ def doubt(seen: Torque, goal: Wanted | None, show: Preferred) -> str:
     """What is asked before a value far out is kept; "" where there is nothing to ask."""
     if goal is None or goal.low_nm <= seen.value <= goal.high_nm:
         return ""
-    side = "far over" if seen.value > goal.value_nm else "far under"
-    said = f"{seen.text} is {side} {goal.text}"
-    if not seen.text.endswith(show.torque):
-        said = f"{seen.text}, which is {show.show_torque(seen.value)}, is {side} {goal.text}"
-    unit = _unit_meant(seen, goal)
-    hint = f" Is it {unit}?" if unit else ""
-    return f"{said}.{hint}"
+    is_over = seen.value > goal.value_nm
+    if seen.text.endswith(show.torque):
+        text = _OVER if is_over else _UNDER
+        said = say(text, seen=seen.said, wanted=goal.text)
+    else:
+        text = _OVER_IN_OTHER_UNIT if is_over else _UNDER_IN_OTHER_UNIT
+        converted = show.show_torque(seen.value)
+        said = say(text, seen=seen.said, converted=converted, wanted=goal.text)
+    meant = _unit_meant(seen, goal)
+    return f"{said} {say('Is it {torque}?', torque=meant)}" if meant else said
 
 
 def _unit_meant(seen: Torque, goal: Wanted) -> str:
     """The same number in the unit in which it would be right; "" if there is none."""
-    number, unit = seen.text.split(" ", 1)
+    number, unit = seen.said.split(" ", 1)
     per_unit = factor(TORQUE, unit)
     for other in TORQUE.units:
         value = seen.value / per_unit * factor(TORQUE, other.symbol)

@@ -19,6 +19,7 @@ from aligner.drawing.theme import GAP, ROOM, Theme
 from aligner.errors import AlignerError
 from aligner.job.edits_align import with_heights_to_read_again
 from aligner.job.edits_tighten import with_untick
+from aligner.language import say
 from aligner.units.preferred import Preferred
 from aligner.window.open_job import OpenJob
 from aligner.window.tighten.bolt_card import BoltCard
@@ -88,8 +89,8 @@ class TightenStage(QWidget):
         if standing is not None:
             return f"{standing.step.title}.", standing.step.reason, ""
         if tightening.steps:
-            return "Everything is done up.", "Go on to Prove: brakes first.", ""
-        return "There is nothing to tighten.", "", ""
+            return say("Everything is done up."), say("Go on to Prove: brakes first."), ""
+        return say("There is nothing to tighten."), "", ""
 
     def refresh(self) -> None:
         """Show the list as it is now, the step in hand chosen unless another is looked at."""
@@ -155,7 +156,8 @@ class TightenStage(QWidget):
             self.rest.show_finished(job, tightening)
         else:
             notices = tightening.notices
-            self.rest.show_empty(notices[0].text if notices else "The sheet lists no fasteners.")
+            why = notices[0].text if notices else say("The sheet lists no fasteners.")
+            self.rest.show_empty(why)
         self.left.setCurrentWidget(self.card if standing is not None else self.rest)
         has_list = bool(tightening.steps)
         self.list.setVisible(has_list and not self.door.wrenches.isChecked())
@@ -182,18 +184,21 @@ class TightenStage(QWidget):
                 ),
             )
         except AlignerError as refusal:
-            self.door.say(f"Nothing was ticked. {refusal}.")
+            self.door.say(say("Nothing was ticked. {refusal}.", refusal=refusal))
         self._focus()
 
     def _unticked(self, key: str, reason: str) -> None:
-        self._open_job.edit("untick a step", lambda job: with_untick(job, key, self._now(), reason))
+        self._open_job.edit(
+            say("untick a step"), lambda job: with_untick(job, key, self._now(), reason)
+        )
         self._focus()
 
     def _read_again(self) -> None:
         standing = self._standing()
         if standing is not None and standing.step.reads == "protrusion":
             self._open_job.edit(
-                "heights to read again", lambda job: with_heights_to_read_again(job, self._now())
+                say("heights to read again"),
+                lambda job: with_heights_to_read_again(job, self._now()),
             )
         self.heights_wanted.emit()
 

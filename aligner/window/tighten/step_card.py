@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QFrame, QSizePolicy, QVBoxLayout, QWidget
 from aligner.assessment import Assessment, StepStanding, StepState
 from aligner.drawing.theme import Theme, TypeSize
 from aligner.job import Job
+from aligner.language import say
 from aligner.units.preferred import Preferred
 from aligner.window.tighten.adapter_view import AdapterView, adapter_words
 from aligner.window.tighten.pass_marks import PassMarks
@@ -120,7 +121,14 @@ class StepCard(Card):
             self.entry,
         ):
             words.setVisible(bool(words.text()))
-        self.setAccessibleName(f"step {standing.number}, {step.title}, {self.big.text}")
+        self.setAccessibleName(
+            say(
+                "step {number}, {title}, {torque}",
+                number=standing.number,
+                title=step.title,
+                torque=self.big.text,
+            )
+        )
 
     def _show_tool(self, job: Job, standing: StepStanding) -> None:
         tool = standing.tool
@@ -140,8 +148,13 @@ class StepCard(Card):
 def _elsewhere_words(standing: StepStanding, in_hand: StepStanding | None) -> str:
     if in_hand is None or standing.number == in_hand.number:
         return ""
-    there = "done" if standing.state is StepState.DONE else "not its turn yet"
-    return (
-        f"Step {standing.number}, {there}. In hand is step {in_hand.number}, "
-        f"{in_hand.step.title}: Escape goes back to it."
+    if standing.state is StepState.DONE:
+        here = say("Step {number}, done.", number=standing.number)
+    else:
+        here = say("Step {number}, not its turn yet.", number=standing.number)
+    back = say(
+        "In hand is step {number}, {title}: Escape goes back to it.",
+        number=in_hand.number,
+        title=in_hand.step.title,
     )
+    return f"{here} {back}"

@@ -14,8 +14,10 @@ from itertools import groupby
 from aligner.assessment import StepStanding, StepState
 from aligner.fastening.joints import joint_kinds
 from aligner.fastening.steps import Step
+from aligner.fastening.words import begun
+from aligner.language import listed, say
 from aligner.units.preferred import Preferred
-from aligner.window.tighten.step_words import beside_words, spoken_words
+from aligner.window.tighten.step_words import beside_words, pass_name, spoken_words, state_words
 
 Run = tuple[StepStanding, ...]
 
@@ -107,9 +109,9 @@ def _line(steps: Run, show: Preferred) -> Line:
     folded = state is StepState.DONE and len(steps) > 1
     title = _folded_title(steps) if folded else step.title
     if len(steps) == 1 and step.passes > 1:
-        title = f"{title}, {step.pass_words or f'pass {step.pass_number}'}"
+        title = f"{title}, {pass_name(step)}"
     aimed = step if state is StepState.NEXT else steps[-1].step  # to come: the full torque
-    beside = f"{len(steps)} done" if folded else beside_words(aimed, show)
+    beside = say("{count} done", count=len(steps)) if folded else beside_words(aimed, show)
     return Line(
         steps=steps,
         stands_for=stands_for,
@@ -129,35 +131,31 @@ def _folded_title(steps: Run) -> str:
     if len(joints) == 1:
         name = joints[0]
     elif len(without_sides) == 1:
-        name = f"{without_sides.pop()}s"
+        # Of two sides of one thing; only a name in English is taken apart like this.
+        name = say("{name}s", meaning="more than one", name=without_sides.pop())
     else:
         name = _kind_title(step)
-    title = name[:1].upper() + name[1:]
+    title = begun(name)
     bolts = sorted({bolt for each in steps for bolt in each.step.bolts})
     if not bolts:
         return title
     if len(bolts) == 1:
-        return f"{title}, bolt {bolts[0]}"
-    is_row = bolts[-1] - bolts[0] == len(bolts) - 1 and len(bolts) > 2
-    numbers = f"{bolts[0]} to {bolts[-1]}" if is_row else _listed(bolts)
-    return f"{title}, bolts {numbers}"
-
-
-def _listed(numbers: Sequence[int]) -> str:
-    texts = [str(number) for number in numbers]
-    return f"{', '.join(texts[:-1])} and {texts[-1]}"
+        return say("{joint}, bolt {number}", joint=title, number=bolts[0])
+    if bolts[-1] - bolts[0] == len(bolts) - 1 and len(bolts) > 2:
+        return say("{joint}, bolts {first} to {last}", joint=title, first=bolts[0], last=bolts[-1])
+    return say("{joint}, bolts {numbers}", joint=title, numbers=listed(map(str, bolts)))
 
 
 def _kind_title(step: Step) -> str:
     kind = joint_kinds().get(step.joint_kind)
-    return kind.title if kind else step.joint_kind.replace("_", " ")
+    return say(kind.title) if kind else step.joint_kind.replace("_", " ")
 
 
 def _spoken(steps: Run, title: str, beside: str, state: StepState, show: Preferred) -> str:
     if state is StepState.DONE and len(steps) > 1:
-        return f"{title}: all {len(steps)} steps done, folded"
+        return say("{title}: all {count} steps done, folded", title=title, count=len(steps))
     if len(steps) == 1:
         return spoken_words(steps[0], show)
     done = sum(each.state is StepState.DONE for each in steps)
-    where = "in hand" if state is StepState.NEXT else "to come"
-    return f"{title}, {beside}, {where}, {done} of {len(steps)} passes done"
+    ticked = say("{done} of {all} passes done", done=done, all=len(steps))
+    return f"{title}, {beside}, {state_words(state)}, {ticked}"

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from aligner.assessment import StepStanding, StepState
 from aligner.drawing.theme import Theme
+from aligner.language import say
 from aligner.units.preferred import Preferred
 from aligner.window.tighten.step_lines import Line, step_lines
 from aligner.window.tighten.step_words import row_words
@@ -48,7 +49,7 @@ class StepList(QListWidget):
         self._lines: dict[int, Line] = {}
         self._opened = ""
         self.theme = theme
-        self.setAccessibleName("tightening list")
+        self.setAccessibleName(say("tightening list"))
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setVerticalScrollMode(QListWidget.ScrollMode.ScrollPerPixel)
         self.setItemDelegate(_LineDelegate(self))

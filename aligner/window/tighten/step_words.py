@@ -5,46 +5,77 @@ from __future__ import annotations
 from aligner.assessment import StepStanding, StepState
 from aligner.assessment.assess import Assessment
 from aligner.fastening.steps import Step
+from aligner.fastening.words import begun
 from aligner.job import Action, Job, LogEntry
+from aligner.language import listed, marked, say
+from aligner.sheet import ThreadCondition
 from aligner.units.preferred import Preferred
+from aligner.units.shown import rounded, unrounded
+from aligner.window.inside import inside
 from aligner.window.widgets.pictures import height_words, in_line_words, square_words
 
-_KIND_WORDS = {
-    "act": "do this",
-    "look": "look",
-    "hold": "hold point",
-    "seat": "seat",
-    "turn": "turn",
-    "torque": "tighten",
-    "loosen": "loosen",
+_CONDITIONS = {
+    ThreadCondition.DRY: marked("thread dry"),
+    ThreadCondition.OILED: marked("thread oiled"),
+    ThreadCondition.GREASED: marked("thread greased"),
+    ThreadCondition.LOCKED: marked("thread locked"),
 }
-_STATE_WORDS = {StepState.DONE: "done", StepState.NEXT: "in hand", StepState.LATER: "to come"}
+_TURNS = {
+    360.0: marked("1 turn back"),
+    180.0: marked("½ turn back"),
+    90.0: marked("¼ turn back"),
+    45.0: marked("⅛ turn back"),
+}
+
+
+def kind_words(kind: str) -> str:
+    """What kind of step it is, where it has no torque to show."""
+    found = {
+        "act": say("do this"),
+        "look": say("look", meaning="kind of step"),
+        "hold": say("hold point"),
+        "seat": say("seat", meaning="kind of step"),
+        "turn": say("turn", meaning="kind of step"),
+        "torque": say("tighten", meaning="kind of step"),
+        "loosen": say("loosen", meaning="kind of step"),
+    }
+    return found.get(kind, kind)
+
+
+def state_words(state: StepState) -> str:
+    """Where a step stands: done, in hand or to come."""
+    if state is StepState.DONE:
+        return say("done", meaning="step")
+    if state is StepState.NEXT:
+        return say("in hand", meaning="step")
+    return say("to come", meaning="step")
 
 
 def big_words(step: Step, show: Preferred) -> str:
     """The largest words of a step: its torque, its turn, or what kind of thing is to be done."""
     if step.torque_missing:
-        return "Torque missing"
+        return say("Torque missing")
     if step.target_nm is not None:
         return show.show_torque(step.target_nm)
     if step.kind == "turn" and step.turn_deg is not None:
         return turn_words(step.turn_deg)
-    return _KIND_WORDS.get(step.kind, step.kind).capitalize()
+    return begun(kind_words(step.kind))
 
 
 def turn_words(turn_deg: float) -> str:
     """A turn backwards as a mechanic says it, the common fractions of a turn by name."""
-    named = {360.0: "1 turn", 180.0: "½ turn", 90.0: "¼ turn", 45.0: "⅛ turn"}
-    return f"{named.get(turn_deg, f'{turn_deg:g}°')} back"
+    if turn_deg in _TURNS:
+        return say(_TURNS[turn_deg])
+    return say("{angle} back", angle=f"{unrounded(turn_deg)}°")
 
 
 def beside_words(step: Step, show: Preferred) -> str:
     """What stands at the right of a step's line: its torque, or what kind of step it is."""
     if step.torque_missing:
-        return "torque missing"
+        return say("torque missing")
     if step.target_nm is not None:
         return show.show_torque(step.target_nm)
-    return _KIND_WORDS.get(step.kind, step.kind)
+    return kind_words(step.kind)
 
 
 def range_words(job: Job, step: Step, show: Preferred) -> str:
@@ -52,32 +83,36 @@ def range_words(job: Job, step: Step, show: Preferred) -> str:
     fastener = next((each for each in job.sheet.fasteners if each.name == step.joint), None)
     parts = []
     if step.low_nm is not None and step.high_nm is not None and step.low_nm < step.high_nm:
-        low = show.show_torque(step.low_nm).split(" ", 1)[0]
-        parts.append(f"{low} to {show.show_torque(step.high_nm)}")
+        parts.append(span_words(step.low_nm, step.high_nm, show))
     elif step.target_nm is not None and step.fraction < 1:
-        parts.append(f"{step.fraction:.0%} of the torque")
+        parts.append(say("{share}% of the torque", share=rounded(100 * step.fraction, 0)))
     if fastener is not None and step.kind in ("torque", "seat"):
         if fastener.thread_condition:
-            parts.append(f"thread {fastener.thread_condition.value}")
+            parts.append(say(_CONDITIONS[fastener.thread_condition]))
         torque = fastener.seating if step.kind == "seat" else fastener.torque
         if torque is not None and torque.source:
             parts.append(torque.source)
     if step.torque_missing:
-        parts.append("take it from the maker's manual and type it below; it is never guessed")
+        parts.append(say("take it from the maker's manual and type it below; it is never guessed"))
     return ", ".join(parts)
+
+
+def span_words(low_nm: float, high_nm: float, show: Preferred) -> str:
+    """From where to where, the unit once: "20.7 to 25.3 N·m"."""
+    low = show.show_torque(low_nm).split(" ", 1)[0]
+    return say("{low} to {high}", low=low, high=show.show_torque(high_nm))
 
 
 def bolt_words(step: Step) -> str:
     """In which turn the bolts go, where there are several: "Bolts 11, 13, 12 and 14 in turn"."""
     if len(step.bolts) < 2:
         return ""
-    numbers = [str(number) for number in step.bolts]
-    return f"Bolts {', '.join(numbers[:-1])} and {numbers[-1]} in turn"
+    return say("Bolts {numbers} in turn", numbers=listed(map(str, step.bolts)))
 
 
 def pass_name(step: Step) -> str:
     """What one pass is called: "half", "full, until neither moves"."""
-    return step.pass_words or f"pass {step.pass_number}"
+    return step.pass_words or say("pass {number}", number=step.pass_number)
 
 
 def pass_mates(steps: tuple[StepStanding, ...], step: Step) -> tuple[StepStanding, ...]:
@@ -97,10 +132,10 @@ def hold_words(assessment: Assessment, standing: StepStanding, show: Preferred) 
         "squaring": square_words(assessment.squaring, show),
         "in_line": in_line_words(assessment.in_line, show),
     }.get(reads or "", "")
-    said = f"{said[:1].upper()}{said[1:]}."
+    said = f"{begun(said)}." if said else ""
     if standing.waits_for:
-        return f"{said if len(said) > 1 else ''} Cannot pass: {standing.waits_for}.".strip()
-    return said if len(said) > 1 else ""
+        return f"{said} {say('Cannot pass: {reason}.', reason=standing.waits_for)}".strip()
+    return said
 
 
 def done_words(standing: StepStanding) -> str:
@@ -108,10 +143,19 @@ def done_words(standing: StepStanding) -> str:
     entry = standing.entry
     if entry is None:
         return ""
-    torque = f", {entry.torque} seen" if entry.torque else ""
-    wrench = f" on {entry.wrench}" if entry.wrench else ""
-    reason = f". Out of order because: {entry.reason}" if entry.reason else ""
-    return f"Done {entry.at:%Y-%m-%d %H:%M}{torque}{wrench}{reason}."
+    at, wrench = f"{entry.at:%Y-%m-%d %H:%M}", entry.wrench
+    torque = entry.torque.said if entry.torque else ""
+    if torque and wrench:
+        said = say("Done {at}, {torque} seen on {wrench}.", at=at, torque=torque, wrench=wrench)
+    elif torque:
+        said = say("Done {at}, {torque} seen.", at=at, torque=torque)
+    elif wrench:
+        said = say("Done {at} on {wrench}.", at=at, wrench=wrench)
+    else:
+        said = say("Done {at}.", at=at)
+    if entry.reason:
+        return f"{said} {say('Out of order because: {reason}.', reason=entry.reason)}"
+    return said
 
 
 def opened_words(log: tuple[LogEntry, ...], standing: StepStanding) -> str:
@@ -121,9 +165,12 @@ def opened_words(log: tuple[LogEntry, ...], standing: StepStanding) -> str:
     last = next((entry for entry in reversed(log) if entry.step == standing.step.key), None)
     if last is None or last.action is Action.TICKED:
         return ""
-    did = "Opened again" if last.action is Action.OPENED_AGAIN else "Unticked"
-    reason = last.reason.rstrip(".")
-    return f"{did} {last.at:%Y-%m-%d %H:%M} because: {reason[:1].lower()}{reason[1:]}."
+    text = (
+        marked("Opened again {at} because: {reason}.")
+        if last.action is Action.OPENED_AGAIN
+        else marked("Unticked {at} because: {reason}.")
+    )
+    return say(text, at=f"{last.at:%Y-%m-%d %H:%M}", reason=inside(last.reason.rstrip(".")))
 
 
 def row_words(standing: StepStanding, show: Preferred) -> str:
@@ -135,4 +182,4 @@ def row_words(standing: StepStanding, show: Preferred) -> str:
 
 def spoken_words(standing: StepStanding, show: Preferred) -> str:
     """A step for a screen reader: its words and where it stands."""
-    return f"{row_words(standing, show)}, {_STATE_WORDS[standing.state]}"
+    return f"{row_words(standing, show)}, {state_words(standing.state)}"

@@ -13,6 +13,7 @@ from PySide6.QtCore import Qt, Signal
 
 from aligner.assessment import StepStanding, StepState
 from aligner.drawing.theme import Theme
+from aligner.language import marked, say
 from aligner.sheet.quantities import Torque
 from aligner.units import UnreadableQuantity
 from aligner.units.preferred import Preferred
@@ -26,7 +27,7 @@ from aligner.window.tighten.door_row import DoorRow
 from aligner.window.tighten.seen_value import doubt, wanted
 from aligner.window.widgets.hold_key import HoldKey
 
-HOLD_ASKS = "Hold point: press Space once more to pass it, or keep it held. Look first."
+HOLD_ASKS = marked("Hold point: press Space once more to pass it, or keep it held. Look first.")
 
 
 @dataclass(frozen=True)
@@ -123,7 +124,7 @@ class TickDoor(DoorRow):
         if self.reason.isVisible():
             self._with_reason()
         elif standing.state is StepState.DONE:
-            self._ask_reason("Why is it unticked? Both entries stay in the log.")
+            self._ask_reason(say("Why is it unticked? Both entries stay in the log."))
         elif self._is_value_good():
             self._tick_or_ask(standing)
 
@@ -141,13 +142,16 @@ class TickDoor(DoorRow):
 
     def _tick_or_ask(self, standing: StepStanding) -> None:
         if standing.state is StepState.LATER:
-            self._ask_reason("Out of order: say why. The reason is kept with the job.")
+            self._ask_reason(say("Out of order: say why. The reason is kept with the job."))
         elif standing.waits_for:
             self._ask_reason(
-                f"It cannot pass: {standing.waits_for}. To go on all the same, say why."
+                say(
+                    "It cannot pass: {reason}. To go on all the same, say why.",
+                    reason=standing.waits_for,
+                )
             )
         elif standing.step.kind == "hold":
-            self.say(HOLD_ASKS)
+            self.say(say(HOLD_ASKS))
             self.hold_key.press()
         else:
             self._tick("")
@@ -157,7 +161,7 @@ class TickDoor(DoorRow):
         if standing is None:
             return
         if not reason:
-            self.say("Nothing was done: write a reason, or Escape to leave it.")
+            self.say(say("Nothing was done: write a reason, or Escape to leave it."))
             self.reason.setFocus(Qt.FocusReason.OtherFocusReason)
         elif standing.state is StepState.DONE:
             self._take_back()
@@ -195,9 +199,9 @@ class TickDoor(DoorRow):
         except UnreadableQuantity as refusal:
             missing = standing.step.torque_missing and not self.value.text().strip()
             said = (
-                "The torque is missing: type the one from the maker's manual."
+                say("The torque is missing: type the one from the maker's manual.")
                 if missing
-                else f"The value seen was not understood: {refusal}."
+                else say("The value seen was not understood: {refusal}.", refusal=refusal)
             )
             self.say(said)
             self.mark_value(said)
@@ -209,7 +213,7 @@ class TickDoor(DoorRow):
         asked = doubt(seen, goal, self._show)
         if asked and not (self._asked_about == self.value.text() and self.reason.text().strip()):
             self._asked_about = self.value.text()
-            self.say(f"{asked} Type it over, or write the reason why it is kept.")
+            self.say(f"{asked} {say('Type it over, or write the reason why it is kept.')}")
             self.mark_value(asked)
             self.reason.show()  # the keyboard stays: the value is more often wrong than meant
             return False

@@ -13,6 +13,8 @@ from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QWidget
 
 from aligner.drawing.theme import GAP, Theme
 from aligner.errors import AlignerError
+from aligner.fastening.words import begun
+from aligner.language import say
 from aligner.window.prove.check_row import Tick
 from aligner.window.tighten.wrench_fields import Field, FieldRefused
 from aligner.window.widgets.labels import Card, label, main_button, set_tone
@@ -41,8 +43,8 @@ class ToolForm(Card):
         if not tick:
             self.tick.hide()
         self.refusal = label("", "text", wraps=True, tone="attention")
-        self.keep_button = main_button("Keep   Enter")
-        self.leave_button = QPushButton("Leave it   Esc")
+        self.keep_button = main_button(say("Keep   Enter"))
+        self.leave_button = QPushButton(say("Leave it   Esc"))
         self.column.addWidget(self._title)
         self.column.addLayout(self._grid(theme, fields))
         self.column.addWidget(self.tick)
@@ -88,7 +90,7 @@ class ToolForm(Card):
             self._keep(self.texts(), self.tick.isChecked())
         except AlignerError as refusal:
             said = str(refusal)
-            self.refusal.setText(f"{said[:1].upper()}{said[1:]}.")
+            self.refusal.setText(f"{begun(said)}.")
             self.refusal.show()
             key = refusal.key if isinstance(refusal, FieldRefused) else "name"
             line = self.lines.get(key, self.lines["name"])
@@ -108,13 +110,13 @@ class ToolForm(Card):
         grid.setVerticalSpacing(GAP // 2)
         for place, field in enumerate(fields):
             row, pair = divmod(place, 2)
-            line = TypedLine(field.label, field.example)
+            line = TypedLine(say(field.label), say(field.example))
             line.setMinimumHeight(theme.px(34))
             line.entered.connect(lambda key=field.key: self._go_on(key))
             line.escaped.connect(self.leave)
             line.textEdited.connect(lambda _: self.typed.emit())
             self.lines[field.key] = line
-            words: QWidget = label(field.label, "small", wraps=True)
+            words: QWidget = label(say(field.label), "small", wraps=True)
             grid.addWidget(words, row, 2 * pair)
             grid.addWidget(line, row, 2 * pair + 1)
         for column, share in enumerate((4, 6, 4, 6)):

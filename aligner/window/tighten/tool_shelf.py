@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import GAP
+from aligner.language import say
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import wrapping
 
@@ -63,9 +64,9 @@ class ToolShelf(Card):
         words.setSpacing(0)
         words.addWidget(label(name, "strong", wraps=True))
         words.addWidget(wrapping(line, "small"))
-        change, remove = QPushButton("Change"), QPushButton("Remove")
-        change.setAccessibleName(f"Change {name}")
-        remove.setAccessibleName(f"Remove {name}")
+        change, remove = QPushButton(say("Change")), QPushButton(say("Remove"))
+        change.setAccessibleName(say("Change {name}", name=name))
+        remove.setAccessibleName(say("Remove {name}", name=name))
         change.clicked.connect(lambda: self.change_wanted.emit(name))
         remove.clicked.connect(lambda: self.removed.emit(name))
         self.buttons[name] = (change, remove)

@@ -5,13 +5,17 @@ from __future__ import annotations
 from aligner.assessment import StepStanding
 from aligner.assessment.wrenches import ToolForStep
 from aligner.job import Job
+from aligner.language import marked, say
 from aligner.units.preferred import Preferred
+from aligner.window.tighten.step_words import span_words
 
 
 def setting_words(standing: StepStanding) -> str:
     """The setting on the wrench's own scale: "Set 22.5 lbf·ft"; "" where there is none."""
     tool = standing.tool
-    return f"Set {tool.setting_text}" if tool is not None and tool.can_be_set else ""
+    if tool is None or not tool.can_be_set:
+        return ""
+    return say("Set {setting}", setting=tool.setting_text)
 
 
 def tool_words(job: Job, standing: StepStanding) -> str:
@@ -20,13 +24,19 @@ def tool_words(job: Job, standing: StepStanding) -> str:
     if step.target_nm is None:
         return ""
     if not job.wrenches:
-        return "No wrench on the list: open Wrenches to have the setting worked out."
+        return say("No wrench on the list: open Wrenches to have the setting worked out.")
     if tool is None or not tool.wrench:
-        return "No wrench at hand can do this."
-    fitted = f" with the {tool.adapter}" if tool.adapter else ""
+        return say("No wrench at hand can do this.")
+    if tool.adapter:
+        text = (
+            marked("on the {wrench} with the {adapter}")
+            if tool.can_be_set
+            else marked("The {wrench} with the {adapter} cannot be set to this.")
+        )
+        return say(text, wrench=tool.wrench, adapter=tool.adapter)
     if not tool.can_be_set:
-        return f"The {tool.wrench}{fitted} cannot be set to this."
-    return f"on the {tool.wrench}{fitted}"
+        return say("The {wrench} cannot be set to this.", wrench=tool.wrench)
+    return say("on the {wrench}", wrench=tool.wrench)
 
 
 def delivered_words(standing: StepStanding, show: Preferred) -> str:
@@ -34,18 +44,15 @@ def delivered_words(standing: StepStanding, show: Preferred) -> str:
     tool, step = standing.tool, standing.step
     if tool is None or tool.delivered_low_nm is None or tool.delivered_high_nm is None:
         return ""
-    said = f"Delivers {span_words(tool.delivered_low_nm, tool.delivered_high_nm, show)}"
+    span = span_words(tool.delivered_low_nm, tool.delivered_high_nm, show)
     if step.low_nm is None or step.high_nm is None:
-        return f"{said}; a part pass has no limits."
+        return say("Delivers {span}; a part pass has no limits.", span=span)
     if step.low_nm == step.high_nm:
-        return f"{said}; the manual gives one value and no tolerance."
-    inside = "inside" if tool.is_inside else "not inside"
-    return f"{said}, {inside} {span_words(step.low_nm, step.high_nm, show)}."
-
-
-def span_words(low_nm: float, high_nm: float, show: Preferred) -> str:
-    """From where to where, the unit once: "20.7 to 25.3 N·m"."""
-    return f"{show.show_torque(low_nm).split(' ', 1)[0]} to {show.show_torque(high_nm)}"
+        return say("Delivers {span}; the manual gives one value and no tolerance.", span=span)
+    limits = span_words(step.low_nm, step.high_nm, show)
+    if tool.is_inside:
+        return say("Delivers {span}, inside {limits}.", span=span, limits=limits)
+    return say("Delivers {span}, not inside {limits}.", span=span, limits=limits)
 
 
 def problem_words(standing: StepStanding) -> str:

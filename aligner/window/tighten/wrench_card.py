@@ -16,6 +16,7 @@ from aligner.job.edits_tighten import (
     without_adapter,
     without_wrench,
 )
+from aligner.language import marked, say
 from aligner.units.preferred import Preferred
 from aligner.window.open_job import OpenJob
 from aligner.window.tighten.adapter_view import AdapterView, adapter_words
@@ -35,9 +36,9 @@ from aligner.window.tighten.wrench_fields import (
 from aligner.window.widgets.labels import label
 from aligner.window.widgets.page import Page
 
-_NO_WRENCH = "No wrench yet. With one, each step says what to set on its own scale."
-_NO_ADAPTER = "None. A plain socket needs no entry: it changes nothing in the setting."
-_CONCENTRIC = "Concentric on the fastener, as a socket is: changes nothing in the setting"
+_NO_WRENCH = marked("No wrench yet. With one, each step says what to set on its own scale.")
+_NO_ADAPTER = marked("None. A plain socket needs no entry: it changes nothing in the setting.")
+_CONCENTRIC = marked("Concentric on the fastener, as a socket is: changes nothing in the setting")
 
 
 class WrenchCard(QWidget):
@@ -56,16 +57,16 @@ class WrenchCard(QWidget):
         self._standing: StepStanding | None = None
         self._old_name = ""
         self.choice = WrenchChoiceCard(theme)
-        self.wrenches = ToolShelf("Torque wrenches", _NO_WRENCH, "Add a wrench")
+        self.wrenches = ToolShelf(say("Torque wrenches"), say(_NO_WRENCH), say("Add a wrench"))
         self.wrench_form = ToolForm(theme, WRENCH_FIELDS, self._keep_wrench)
-        self.adapters = ToolShelf("Adapters", _NO_ADAPTER, "Add an adapter")
-        self.adapter_form = ToolForm(theme, ADAPTER_FIELDS, self._keep_adapter, _CONCENTRIC)
+        self.adapters = ToolShelf(say("Adapters"), say(_NO_ADAPTER), say("Add an adapter"))
+        self.adapter_form = ToolForm(theme, ADAPTER_FIELDS, self._keep_adapter, say(_CONCENTRIC))
         self._sketch = AdapterView(theme)
         self._sketch_words = label("", "small", wraps=True)
         self.adapter_form.column.insertWidget(3, self._sketch)
         self.adapter_form.column.insertWidget(4, self._sketch_words)
-        self.page = Page("Wrenches and adapters")
-        self.back = QPushButton("Back to the list   Esc")
+        self.page = Page(say("Wrenches and adapters"))
+        self.back = QPushButton(say("Back to the list   Esc"))
         for card in (
             self.choice,
             self.wrenches,
@@ -135,13 +136,13 @@ class WrenchCard(QWidget):
         joint = self._standing.step.joint if self._standing is not None else None
         if joint is not None:
             self._open_job.edit(
-                f"wrench for the {joint}",
+                say("wrench for the {joint}", joint=joint),
                 lambda job: with_wrench_choice(job, joint, wrench or None, adapter or None),
             )
 
     def _change_wrench(self, name: str) -> None:
         self._old_name = name
-        title = f"Change {name}" if name else "Another wrench"
+        title = say("Change {name}", name=name) if name else say("Another wrench")
         self.wrench_form.begin(title, texts_of(self._open_job.job.wrenches.get(name), name))
         self._show_form(self.wrench_form)
 
@@ -149,17 +150,18 @@ class WrenchCard(QWidget):
         old = self._old_name
         name, wrench = wrench_from(texts, self._open_job.job.wrenches.get(old))
         self._open_job.edit(
-            f"wrench {name}", lambda job: with_wrench(job, old or None, name, wrench)
+            say("wrench {name}", name=name),
+            lambda job: with_wrench(job, old or None, name, wrench),
         )
 
     def _remove_wrench(self, name: str) -> None:
-        self._open_job.edit(f"remove {name}", lambda job: without_wrench(job, name))
+        self._open_job.edit(say("remove {name}", name=name), lambda job: without_wrench(job, name))
         self.wrenches.add.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _change_adapter(self, name: str) -> None:
         self._old_name = name
         adapter = self._open_job.job.adapters.get(name)
-        title = f"Change {name}" if name else "Another adapter"
+        title = say("Change {name}", name=name) if name else say("Another adapter")
         concentric = adapter is not None and adapter.concentric
         self.adapter_form.begin(title, texts_of(adapter, name), is_ticked=concentric)
         self._show_form(self.adapter_form)
@@ -169,11 +171,12 @@ class WrenchCard(QWidget):
         before = self._open_job.job.adapters.get(old)
         name, adapter = adapter_from(texts, before, concentric=concentric)
         self._open_job.edit(
-            f"adapter {name}", lambda job: with_adapter(job, old or None, name, adapter)
+            say("adapter {name}", name=name),
+            lambda job: with_adapter(job, old or None, name, adapter),
         )
 
     def _remove_adapter(self, name: str) -> None:
-        self._open_job.edit(f"remove {name}", lambda job: without_adapter(job, name))
+        self._open_job.edit(say("remove {name}", name=name), lambda job: without_adapter(job, name))
         self.adapters.add.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _show_form(self, form: ToolForm) -> None:

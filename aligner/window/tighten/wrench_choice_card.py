@@ -11,13 +11,12 @@ from aligner.assessment.wrenches import ToolForStep, Tools, tools_of
 from aligner.drawing.theme import GAP, Theme
 from aligner.fastening.steps import Step
 from aligner.job import Job, WrenchChoice
+from aligner.language import say
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.quiet_choice import QuietChoice
 
 _NARROW = QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
-_BEST = "the best of those at hand"
-_PLAIN = "plain socket"
 
 
 class WrenchChoiceCard(Card):
@@ -32,12 +31,13 @@ class WrenchChoiceCard(Card):
     def __init__(self, theme: Theme) -> None:
         super().__init__()
         self._title = label("", "strong", wraps=True)
-        self.wrench = QuietChoice("wrench for this joint")
-        self.adapter = QuietChoice("adapter for this joint")
+        self.wrench = QuietChoice(say("wrench for this joint"))
+        self.adapter = QuietChoice(say("adapter for this joint"))
         grid = QGridLayout()
         grid.setHorizontalSpacing(GAP)
         grid.setColumnStretch(1, 1)
-        for row, (name, choice) in enumerate((("Wrench", self.wrench), ("Adapter", self.adapter))):
+        named = ((say("Wrench"), self.wrench), (say("Adapter"), self.adapter))
+        for row, (name, choice) in enumerate(named):
             choice.setMinimumHeight(theme.px(34))
             choice.setSizeAdjustPolicy(_NARROW)
             grid.addWidget(label(name, "quiet"), row, 0)
@@ -46,7 +46,7 @@ class WrenchChoiceCard(Card):
         self.column.addWidget(self._title)
         self.column.addLayout(grid)
         self.column.addWidget(
-            wrapping("A socket that stands concentric on the nut changes nothing.", "small")
+            wrapping(say("A socket that stands concentric on the nut changes nothing."), "small")
         )
 
     def show_step(
@@ -58,16 +58,16 @@ class WrenchChoiceCard(Card):
         self.setVisible(takes_wrench and bool(job.wrenches))
         if step is None or not takes_wrench:
             return
-        self._title.setText(f"For the {step.joint}")
+        self._title.setText(say("For the {joint}", joint=step.joint))
         choice = job.wrench_choices.get(step.joint or "", WrenchChoice())
         full = _full_pass(tightening, step)
         tools = tools_of(job)
-        wrenches = [("", _BEST)]
+        wrenches = [("", say("the best of those at hand"))]
         for name in job.wrenches:
             found = _with(tools, full, step, name, choice.adapter)
             wrenches.append((name, f"{name}: {_comes_to(found)}"))
         _fill(self.wrench, wrenches, choice.wrench or "")
-        adapters = [("", _PLAIN), *((name, name) for name in job.adapters)]
+        adapters = [("", say("plain socket")), *((name, name) for name in job.adapters)]
         _fill(self.adapter, adapters, choice.adapter or "")
 
     def _choose(self) -> None:
@@ -107,8 +107,9 @@ def _with(
 
 def _comes_to(tool: ToolForStep | None) -> str:
     if tool is None or not tool.can_be_set:
-        return "cannot be set to this"
-    said = f"set {tool.setting_text}"
+        return say("cannot be set to this")
     if tool.is_inside is None:
-        return said
-    return f"{said}, {'inside' if tool.is_inside else 'not inside'} what is specified"
+        return say("set {setting}", setting=tool.setting_text)
+    if tool.is_inside:
+        return say("set {setting}, inside what is specified", setting=tool.setting_text)
+    return say("set {setting}, not inside what is specified", setting=tool.setting_text)

@@ -12,9 +12,12 @@ from dataclasses import dataclass
 from pydantic import ValidationError
 
 from aligner.errors import AlignerError
+from aligner.fastening.words import begun
 from aligner.job import Adapter, TorqueWrench
+from aligner.language import marked, say
 from aligner.sheet.quantities import Angle, Length, Quantity, Ratio, Torque
 from aligner.units import UnreadableQuantity
+from aligner.units.shown import unrounded
 
 
 @dataclass(frozen=True)
@@ -23,8 +26,8 @@ class Field:
 
     Attributes:
         key: of the part's field; "name" for what its owner calls it.
-        label: beside it.
-        example: shown in it while it is empty.
+        label: beside it, in English.
+        example: likewise; shown in it while it is empty.
         kind: of quantity; `None` for words.
         unit: what a number alone takes; "" asks for one.
         is_needed: whether it must be filled in.
@@ -39,20 +42,22 @@ class Field:
 
 
 WRENCH_FIELDS = (
-    Field("name", "Called", "click wrench", is_needed=True),
-    Field("low", "Lowest mark", "5 N·m", Torque, is_needed=True),
-    Field("high", "Highest mark", "25 N·m", Torque, is_needed=True),
-    Field("graduation", "Marks apart", "0.5 N·m", Torque, is_needed=True),
-    Field("permissible_deviation", "Deviation ±", "4 %", Ratio, "%"),
-    Field("lowest_share", "Not used below", "20 %, of the top", Ratio, "%"),
-    Field("grip_length", "L, drive to grip", "215 mm", Length, "mm"),
-    Field("drive", "Drive", "3/8 in"),
+    Field("name", marked("Called"), marked("click wrench"), is_needed=True),
+    Field("low", marked("Lowest mark"), "5 N·m", Torque, is_needed=True),
+    Field("high", marked("Highest mark"), "25 N·m", Torque, is_needed=True),
+    Field("graduation", marked("Marks apart"), marked("0.5 N·m"), Torque, is_needed=True),
+    Field("permissible_deviation", marked("Deviation ±"), "4 %", Ratio, "%"),
+    Field("lowest_share", marked("Not used below"), marked("20 %, of the top"), Ratio, "%"),
+    Field("grip_length", marked("L, drive to grip"), "215 mm", Length, "mm"),
+    Field("drive", marked("Drive"), "3/8 in"),
 )
 ADAPTER_FIELDS = (
-    Field("name", "Called", "crow's foot", is_needed=True),
-    Field("effective_length", "E, drive to fastener", "30 mm", Length, "mm", is_needed=True),
-    Field("angle", "Angle to the wrench", "0 to 180 deg", Angle, "deg"),
-    Field("drive", "Drive", "3/8 in"),
+    Field("name", marked("Called"), marked("crow's foot"), is_needed=True),
+    Field(
+        "effective_length", marked("E, drive to fastener"), "30 mm", Length, "mm", is_needed=True
+    ),
+    Field("angle", marked("Angle to the wrench"), marked("0 to 180 deg"), Angle, "deg"),
+    Field("drive", marked("Drive"), "3/8 in"),
 )
 
 
@@ -76,7 +81,14 @@ def read_fields(fields: tuple[Field, ...], texts: Mapping[str, str]) -> dict[str
         text = texts.get(field.key, "").strip()
         if not text:
             if field.is_needed:
-                raise FieldRefused(field.key, f"{field.label}: it is needed; as “{field.example}”")
+                raise FieldRefused(
+                    field.key,
+                    say(
+                        "{field}: it is needed; as “{example}”",
+                        field=say(field.label),
+                        example=say(field.example),
+                    ),
+                )
             continue
         if field.kind is None:
             found[field.key] = text
@@ -84,7 +96,7 @@ def read_fields(fields: tuple[Field, ...], texts: Mapping[str, str]) -> dict[str
         try:
             value = field.kind.typed(text, field.unit or scale_unit or None)
         except UnreadableQuantity as refusal:
-            raise FieldRefused(field.key, f"{field.label}: {refusal}") from None
+            raise FieldRefused(field.key, f"{say(field.label)}: {refusal}") from None
         if field.kind is Torque and not scale_unit:
             scale_unit = value.text.rpartition(" ")[2]
         found[field.key] = value
@@ -122,7 +134,7 @@ def adapter_from(
     name = str(values.pop("name"))
     angle = values.get("angle")
     if isinstance(angle, Angle) and angle.value > 180:
-        raise FieldRefused("angle", "Angle: from 0, straight out, to 180 deg, folded back")
+        raise FieldRefused("angle", say("Angle: from 0, straight out, to 180 deg, folded back"))
     if before is not None and before.source:
         values["source"] = before.source
     return name, Adapter.model_validate({**values, "concentric": concentric})
@@ -130,22 +142,29 @@ def adapter_from(
 
 def wrench_line(wrench: TorqueWrench) -> str:
     """A wrench in one line: "5 N·m to 25 N·m, marks 0.5 N·m apart, ± 4 %, L 215 mm"."""
-    parts = [f"{wrench.low} to {wrench.high}", f"marks {wrench.graduation} apart"]
-    parts.append(f"± {wrench.permissible_deviation}")
+    parts = [
+        say("{low} to {high}", low=wrench.low.said, high=wrench.high.said),
+        say("marks {graduation} apart", graduation=wrench.graduation.said),
+        f"± {wrench.permissible_deviation.said}",
+    ]
     if wrench.lowest_share is not None:
-        parts.append(f"used from {wrench.lowest_share} of the top")
-    parts.append(f"L {wrench.grip_length}" if wrench.grip_length else "L not measured")
+        parts.append(say("used from {share} of the top", share=wrench.lowest_share.said))
+    parts.append(f"L {wrench.grip_length.said}" if wrench.grip_length else say("L not measured"))
     if wrench.drive:
-        parts.append(f"{wrench.drive} drive")
+        parts.append(say("{size} drive", size=wrench.drive))
     return ", ".join(parts)
 
 
 def adapter_line(adapter: Adapter) -> str:
     """An adapter in one line."""
-    drive = f", {adapter.drive} drive" if adapter.drive else ""
     if adapter.concentric:
-        return f"concentric: changes nothing in the setting{drive}"
-    return f"E {adapter.effective_length}, {adapter.angle.value:g}° to the wrench{drive}"
+        parts = [say("concentric: changes nothing in the setting")]
+    else:
+        angle = f"{unrounded(adapter.angle.value)}°"
+        parts = [f"E {adapter.effective_length.said}", say("{angle} to the wrench", angle=angle)]
+    if adapter.drive:
+        parts.append(say("{size} drive", size=adapter.drive))
+    return ", ".join(parts)
 
 
 def texts_of(part: TorqueWrench | Adapter | None, name: str) -> dict[str, str]:
@@ -161,4 +180,4 @@ def _first_words(error: ValidationError) -> str:
     first = error.errors()[0]
     cause = first.get("ctx", {}).get("error")
     text = str(cause) if cause is not None else first["msg"]
-    return text[:1].upper() + text[1:]
+    return begun(text)
