@@ -19,7 +19,8 @@ class FinalCheck(Part):
     """A check that every job ends with.
 
     Attributes:
-        name: what has been seen to once it is ticked; a job's checks go by it.
+        name: what has been seen to once it is ticked; a job's checks go by it, in English
+            whatever is spoken, and it is said where it is shown.
         how: how it is done, and what is right.
         caution: where the danger is; "" if there is none of its own.
         source: where it comes from.

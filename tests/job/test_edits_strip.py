@@ -20,6 +20,7 @@ from aligner.job.edits_strip import (
     without_removed,
 )
 from aligner.job.usual_clutter import reminder_for, usual_clutter
+from aligner.language import speak
 from aligner.sheet.quantities import Length, SignedLength, Volume
 
 AT = datetime(2026, 5, 2, 9, 0, tzinfo=UTC)
@@ -164,6 +165,42 @@ def test_a_known_gauge_that_is_named_goes_on_the_jobs_list():
 def test_a_job_of_before_these_fields_still_opens():
     old = '{"as_found": {"protrusion": {"left": ["5 mm"]}}, "strip": {"log": []}}'
     assert Job.model_validate_json(old).as_found.protrusion.left[0].value == 5
+
+
+@pytest.mark.parametrize(
+    ("typed", "usual"),
+    [
+        ("Bremssattel, links", "Left front caliper"),
+        ("Hauptbremszylinder", "Brake reservoir"),
+        ("Gaszüge", "Throttle cables"),
+        ("Tachowelle", "Speedometer cable"),
+        ("Tachoantrieb", "Speedometer drive"),
+        ("rechter Faltenbalg", "Left fork gaiter"),
+        ("Luftschlauch", "Air line of the legs"),
+        ("Bremsschläuche", "Brake hoses, guides"),
+        ("Lenkungsdämpfer", "Steering damper"),
+        ("Radiator", ""),
+        ("Bremsscheibe", ""),
+    ],
+)
+def test_a_german_name_brings_its_reminder_whatever_is_spoken(typed, usual):
+    assert reminder_for(typed) == (reminder_for(usual) if usual else "")
+
+
+@pytest.fixture
+def bracketed():
+    speak("xx", lambda text, meaning, count: f"⟦{text}⟧")
+    yield
+    speak("en")
+
+
+@pytest.mark.usefixtures("bracketed")
+@pytest.mark.parametrize("typed", ["Horn", "⟦Horn⟧", "⟦horn⟧", "the horn"])
+def test_the_reminder_goes_into_the_job_in_the_language_spoken(typed):
+    entry = with_removed(Job(), typed, AT).strip.removed[0]
+    assert entry.name == typed
+    assert entry.reminder.startswith("⟦Take its plugs")
+    assert entry.reminder.endswith("⟧")
 
 
 def test_every_usual_thing_has_a_reminder_with_its_reason_and_its_source():

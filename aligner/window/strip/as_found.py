@@ -13,6 +13,7 @@ from aligner.assessment.as_found import SIDES, difference_words, has_air, sag_wo
 from aligner.assessment.readings import gauge_of
 from aligner.drawing.theme import GAP, ROOM, Theme
 from aligner.job import Job
+from aligner.language import marked, say
 from aligner.sheet.quantities import Length, Quantity, SignedLength, Volume
 from aligner.units.preferred import Preferred
 from aligner.window.build.fields import Choice, WordLine
@@ -24,14 +25,27 @@ from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import Page, wrapping
 from aligner.window.widgets.reading_box import ReadingBox
 
+_PRELOAD_HINT = marked("rings showing, clicks, or a length")
 _WORDS = (
-    ("handlebars", "handlebars", "from where to where, or a length"),
-    ("left.preload", "preload, left", "rings showing, clicks, or a length"),
-    ("right.preload", "preload, right", "rings showing, clicks, or a length"),
-    ("air_pressure", "air pressure", "as its gauge shows it, with the unit"),
-    ("steering", "steering", "free, heavy, notched, or loose"),
+    ("handlebars", marked("handlebars"), marked("from where to where, or a length")),
+    ("left.preload", marked("preload, left"), _PRELOAD_HINT),
+    ("right.preload", marked("preload, right"), _PRELOAD_HINT),
+    ("air_pressure", marked("air pressure"), marked("as its gauge shows it, with the unit")),
+    ("steering", marked("steering"), marked("free, heavy, notched, or loose")),
 )
-_SAG = (("sag.extended", "wheel off"), ("sag.static", "on its wheels"), ("sag.rider", "rider on"))
+_SAG = (
+    ("sag.extended", marked("wheel off")),
+    ("sag.static", marked("on its wheels")),
+    ("sag.rider", marked("rider on")),
+)
+_SAG_LINES = {"static": marked("static sag {size}"), "rider": marked("rider sag {size}")}
+_LEGS = {"left": marked("left leg"), "right": marked("right leg")}
+_BRACKET_SIDES = {"left": marked("left side"), "right": marked("right side")}
+_OILS = {"left": marked("left leg's oil"), "right": marked("right leg's oil")}
+_OIL_LOOKS = {
+    "left": marked("look of the left leg's oil"),
+    "right": marked("look of the right leg's oil"),
+}
 
 
 class AsFoundView(QWidget):
@@ -50,7 +64,7 @@ class AsFoundView(QWidget):
         self._show = show
         self.fields = FoundFields(open_job, show, self)
         self._titles: dict[str, QLabel] = {}
-        self.page = Page("as found")
+        self.page = Page(say("as found"))
         self.heights_said = wrapping("", "strong")
         self.bracket_said = wrapping("", "strong")
         self.sag_said = wrapping("")
@@ -92,7 +106,7 @@ class AsFoundView(QWidget):
             words = difference_words(job, pair.left, pair.right, pair.gauge, show)
             words = f"{words[:1].upper()}{words[1:]}." if words else ""
             if words and gauge_of(job, pair.gauge) is None:
-                words += " Name the gauge: its own error is not counted yet."
+                words = f"{words} {say('Name the gauge: its own error is not counted yet.')}"
             said.setText(words)
             said.setVisible(bool(words))
         self.sag_said.setText(_sag_lines(job, show))
@@ -120,60 +134,69 @@ class AsFoundView(QWidget):
         self.box(f"{name}.{side}").go_to_first_empty()
 
     def _heights_card(self) -> Card:
-        card = Card("Heights, while the clamps still hold")
+        card = Card(say("Heights, while the clamps still hold"))
         card.column.addWidget(
-            wrapping("Tube top edge above the top bracket, never the cap.", "quiet")
+            wrapping(say("Tube top edge above the top bracket, never the cap."), "quiet")
         )
-        return self._pair(card, "protrusion", SignedLength, "leg", self.heights_said, "the heights")
+        gauge = Choice(self._theme, say("gauge of the heights as found"))
+        self._pair(card, "protrusion", SignedLength, _LEGS)
+        self._with_gauge(card, "protrusion", gauge, say("gauge of the heights"))
+        return self._with_words(card, self.heights_said)
 
     def _bracket_card(self) -> Card:
-        card = Card("Lower bracket to the frame, both sides")
+        card = Card(say("Lower bracket to the frame, both sides"))
         card.column.addWidget(
-            wrapping("The same two points on each side, steering straight ahead.", "quiet")
+            wrapping(say("The same two points on each side, steering straight ahead."), "quiet")
         )
-        return self._pair(card, "bracket", Length, "side", self.bracket_said, "the bracket")
+        gauge = Choice(self._theme, say("gauge of the bracket as found"))
+        self._pair(card, "bracket", Length, _BRACKET_SIDES)
+        self._with_gauge(card, "bracket", gauge, say("gauge of the bracket"))
+        return self._with_words(card, self.bracket_said)
 
-    def _pair(
-        self, card: Card, name: str, kind: type[Quantity], each: str, said: QLabel, what: str
-    ) -> Card:
+    def _pair(self, card: Card, name: str, kind: type[Quantity], titles: dict[str, str]) -> None:
         boxes = QHBoxLayout()
         boxes.setSpacing(GAP)
         for side in SIDES:
-            box = self._reading(f"{name}.{side}", f"{side} {each}", kind, self._show.length, 3)
+            title = say(titles[side])
+            box = self._reading(f"{name}.{side}", title, kind, self._show.length, 3)
             boxes.addWidget(box, 1, Qt.AlignmentFlag.AlignTop)
-        gauge = Choice(self._theme, f"gauge of {what} as found")
-        self.fields.add(f"{name}.gauge", gauge, f"gauge of {what}")
-        with_gauge = QHBoxLayout()
-        with_gauge.addWidget(label("read with"))
-        with_gauge.addWidget(gauge, 1)
         card.column.addLayout(boxes)
+
+    def _with_gauge(self, card: Card, name: str, gauge: Choice, step: str) -> None:
+        self.fields.add(f"{name}.gauge", gauge, step)
+        with_gauge = QHBoxLayout()
+        with_gauge.addWidget(label(say("read with", meaning="a gauge")))
+        with_gauge.addWidget(gauge, 1)
         card.column.addLayout(with_gauge)
+
+    def _with_words(self, card: Card, said: QLabel) -> Card:
         card.column.addWidget(said)
         card.column.addStretch(1)
         return card
 
     def _words_card(self) -> Card:
-        card = Card("How it is set, and how it feels")
+        card = Card(say("How it is set, and how it feels"))
         grid = QGridLayout()
         grid.setHorizontalSpacing(GAP)
         grid.setVerticalSpacing(5)
         grid.setColumnStretch(1, 1)
         for row, (path, title, hint) in enumerate(_WORDS):
-            self._titles[path] = label(title)
+            self._titles[path] = label(say(title))
             grid.addWidget(self._titles[path], row, 0)
-            grid.addWidget(self._words(path, f"{title} as found", hint), row, 1)
+            name = say("{name} as found", name=say(title))
+            grid.addWidget(self._words(path, name, say(hint)), row, 1)
         card.column.addLayout(grid)
         card.column.addStretch(1)
         return card
 
     def _sag_card(self) -> Card:
-        card = Card("Sag, if it is wanted")
-        how = "Between the same two marks along one leg."
+        card = Card(say("Sag, if it is wanted"))
+        how = say("Between the same two marks along one leg.")
         card.column.addWidget(wrapping(how, "quiet"))
         boxes = QHBoxLayout()
         boxes.setSpacing(GAP)
         for path, title in _SAG:
-            box = self._reading(path, title, Length, self._show.length, 1)
+            box = self._reading(path, say(title), Length, self._show.length, 1)
             boxes.addWidget(box, 1, Qt.AlignmentFlag.AlignTop)
         card.column.addLayout(boxes)
         card.column.addWidget(self.sag_said)
@@ -181,14 +204,14 @@ class AsFoundView(QWidget):
         return card
 
     def _oil_card(self) -> Card:
-        card = Card("Later: oil as it was drained")
+        card = Card(say("Later: oil as it was drained"))
         row = QHBoxLayout()
         row.setSpacing(ROOM)
         for side in SIDES:
             leg = QHBoxLayout()
             leg.setSpacing(GAP)
-            box = self._reading(f"{side}.oil", f"{side} leg's oil", Volume, self._show.volume, 1)
-            look = self._words(f"{side}.oil_look", f"look of the {side} leg's oil", "clear, milky?")
+            box = self._reading(f"{side}.oil", say(_OILS[side]), Volume, self._show.volume, 1)
+            look = self._words(f"{side}.oil_look", say(_OIL_LOOKS[side]), say("clear, milky?"))
             leg.addWidget(box, 4)
             leg.addWidget(look, 5)
             row.addLayout(leg, 1)
@@ -199,7 +222,7 @@ class AsFoundView(QWidget):
         self, path: str, name: str, kind: type[Quantity], unit: str, cells: int
     ) -> ReadingBox:
         box = ReadingBox(self._theme, name, kind, unit, cells)
-        self.fields.add(path, box, f"{name} as found")
+        self.fields.add(path, box, say("{name} as found", name=name))
         return box
 
     def _words(self, path: str, name: str, hint: str) -> WordLine:
@@ -214,6 +237,6 @@ class AsFoundView(QWidget):
 
 
 def _sag_lines(job: Job, show: Preferred) -> str:
-    said = [(load, sag_words(job, load, show)) for load in ("static", "rider")]
-    lines = [f"{load} sag {words}" for load, words in said if words]
-    return f"{', '.join(lines)[:1].upper()}{', '.join(lines)[1:]}." if lines else ""
+    said = [(line, sag_words(job, load, show)) for load, line in _SAG_LINES.items()]
+    lines = ", ".join(say(line, size=words) for line, words in said if words)
+    return f"{lines[:1].upper()}{lines[1:]}." if lines else ""

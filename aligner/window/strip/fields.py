@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QWidget
 
 from aligner.job.edits_strip import with_as_found
 from aligner.job.listed_gauges import gauge_choices
+from aligner.language import say
 from aligner.sheet.quantities import Quantity, Volume
 from aligner.units.preferred import Preferred
 from aligner.window.build.fields import Choice, WordLine
@@ -77,7 +78,8 @@ class FoundFields(QObject):
             held = getattr(job.as_found, name)
             held = getattr(held, part) if part else held
             if isinstance(field, ReadingBox):
-                none = "none" if len(field.cells) == 1 else "not read"
+                is_one = len(field.cells) == 1
+                none = say("none", meaning="a reading") if is_one else say("not read")
                 field.show_readings(*_readings(held, none, self._show))
             elif isinstance(field, WordLine):
                 field.show_words(held)

@@ -18,6 +18,7 @@ from aligner.assessment.ticks import with_loosened
 from aligner.drawing.theme import GAP, Theme
 from aligner.errors import AlignerError
 from aligner.job.edits_strip import without_loosened
+from aligner.language import say
 from aligner.units.preferred import Preferred
 from aligner.window.open_job import OpenJob
 from aligner.window.strip.step_card import LooseBoltCard, LooseStepCard
@@ -36,9 +37,10 @@ class LoosenDoor(TickDoor):
         is_open = standing is not None and standing.state is not StepState.DONE
         reads = standing.step.reads if standing is not None else None
         self.read_again.setVisible(bool(reads) and is_open)
-        self.read_again.setText("Read the heights" if reads == "protrusion" else "Read both sides")
+        is_height = reads == "protrusion"
+        self.read_again.setText(say("Read the heights") if is_height else say("Read both sides"))
         if standing is None:
-            self.done.setText("Go on to Inspect   Enter")
+            self.done.setText(say("Go on to Inspect   Enter"))
 
 
 class LoosenView(QWidget):
@@ -63,7 +65,7 @@ class LoosenView(QWidget):
         self.card = LooseStepCard(theme, show)
         self.bolts = LooseBoltCard(theme)
         self.list = StepList(theme, show)
-        self.list.setAccessibleName("loosening list")
+        self.list.setAccessibleName(say("loosening list"))
         self.door = LoosenDoor(theme, show)
         self.door.show_parts(None, is_finished=False)
         cards = FoldingRow(theme, spacing=GAP)
@@ -147,12 +149,12 @@ class LoosenView(QWidget):
         try:
             self._open_job.edit(title, lambda job: with_loosened(job, key, self._now(), reason))
         except AlignerError as refusal:
-            self.door.say(f"Nothing was ticked. {refusal}.")
+            self.door.say(say("Nothing was ticked. {why}.", why=refusal))
         self.take_keyboard()
 
     def _untick(self, key: str, reason: str) -> None:
         self._open_job.edit(
-            "untick a step", lambda job: without_loosened(job, key, self._now(), reason)
+            say("untick a step"), lambda job: without_loosened(job, key, self._now(), reason)
         )
         self.take_keyboard()
 

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QVBoxLayout, QWi
 
 from aligner.assessment.strip import OffPart
 from aligner.drawing.theme import GAP, Theme
+from aligner.language import marked, say
 from aligner.window.bike.choices import PressButton
 from aligner.window.prove.check_row import Tick
 from aligner.window.strip.note_line import PartLine
@@ -18,11 +19,11 @@ from aligner.window.strip.words import back_words
 from aligner.window.widgets.labels import label
 from aligner.window.widgets.page import wrapping
 
-_FIELDS = (
-    ("name", "what came off", "what came off"),
-    ("fasteners", "where its fasteners went", "where its fasteners went"),
-    ("note", "note", "note"),
-)
+_FIELDS = {
+    "name": marked("what came off"),
+    "fasteners": marked("where its fasteners went"),
+    "note": marked("note"),
+}
 
 
 class OffRow(QFrame):
@@ -47,9 +48,9 @@ class OffRow(QFrame):
         super().__init__()
         self.setObjectName("card")
         self.lines: dict[str, PartLine] = {}
-        for field, name, hint in _FIELDS:
-            about = f"part {number}: {name}"
-            line = PartLine(theme, about, hint, needs_words=field == "name")
+        for field, hint in _FIELDS.items():
+            about = say("part {number}: {name}", number=number, name=say(hint))
+            line = PartLine(theme, about, say(hint), needs_words=field == "name")
             line.typed.connect(lambda text, field=field: self.typed.emit(field, text))
             line.kept.connect(lambda text, field=field: self.kept.emit(field, text))
             line.moved.connect(lambda by, field=field: self.moved.emit(by, field))
@@ -59,11 +60,11 @@ class OffRow(QFrame):
         self.lines["fasteners"].went_on.connect(lambda: self.go_to("note"))
         self.lines["note"].went_on.connect(self.went_on)
         self.up, self.down = PressButton("↑"), PressButton("↓")
-        self.out = PressButton("Take out")
+        self.out = PressButton(say("Take out"))
         for button, name, tip in (
-            (self.up, f"Part {number} came off earlier", "Alt+Up"),
-            (self.down, f"Part {number} came off later", "Alt+Down"),
-            (self.out, f"Take out part {number}", "it was a slip"),
+            (self.up, say("Part {number} came off earlier", number=number), say("Alt+Up")),
+            (self.down, say("Part {number} came off later", number=number), say("Alt+Down")),
+            (self.out, say("Take out part {number}", number=number), say("it was a slip")),
         ):
             button.setAccessibleName(name)
             button.setToolTip(tip)
@@ -101,12 +102,16 @@ class OffRow(QFrame):
         entry = part.entry
         for field, line in self.lines.items():
             line.show_words(getattr(entry, field))
-        when = f"Off {entry.off:%Y-%m-%d %H:%M}"
-        when += f", back {entry.back:%Y-%m-%d %H:%M}." if entry.back else "."
+        off = f"{entry.off:%Y-%m-%d %H:%M}"
+        if entry.back:
+            when = say("Off {off}, back {back}.", off=off, back=f"{entry.back:%Y-%m-%d %H:%M}")
+        else:
+            when = say("Off {off}.", off=off)
         self.reminder.setText(f"{when} {entry.reminder}".strip())
         self.up.setEnabled(part.place > 0)
         self.down.setEnabled(part.place < last)
-        self.setAccessibleName(f"part {part.place + 1}: {entry.name}. {self.reminder.text()}")
+        about = say("part {number}: {name}", number=part.place + 1, name=entry.name)
+        self.setAccessibleName(f"{about}. {self.reminder.text()}")
 
     def go_to(self, field: str) -> None:
         """Put the keyboard in a line, or on the button that moves down where it is ""."""
@@ -151,11 +156,11 @@ class BackRow(QWidget):
         self.tick.setChecked(entry.back is not None)
         self.name.setText(entry.name)
         if entry.back:
-            how = f"back {entry.back:%Y-%m-%d %H:%M}"
+            how = say("back {at}", at=f"{entry.back:%Y-%m-%d %H:%M}")
         else:
-            how = f"{'Next. ' if is_next else ''}{back_words(part)}".strip()
+            how = f"{say('Next.') if is_next else ''} {back_words(part)}".strip()
         self.how.setText(how)
         self.how.setVisible(bool(how))
-        state = "back" if entry.back else "to go back"
+        state = say("back", meaning="a part") if entry.back else say("to go back")
         self.tick.setAccessibleName(f"{entry.name}, {state}")
         self.tick.setAccessibleDescription(f"{how} {entry.reminder}".strip())

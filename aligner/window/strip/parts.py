@@ -24,12 +24,20 @@ from aligner.job.edits_strip import (
     with_removed_moved,
     without_removed,
 )
+from aligner.language import marked, say
 from aligner.window.open_job import OpenJob
 from aligner.window.strip.part_row import BackRow, OffRow
 from aligner.window.strip.pick_card import PickCard
 from aligner.window.widgets.folding_row import FoldingRow
 from aligner.window.widgets.labels import Card
 from aligner.window.widgets.page import Page, wrapping
+
+#: The step in the Undo menu for each field of a part.
+_CHANGES = {
+    "name": marked("name of a part that is off"),
+    "fasteners": marked("fasteners of a part that is off"),
+    "note": marked("note of a part that is off"),
+}
 
 
 class PartsView(QWidget):
@@ -47,17 +55,18 @@ class PartsView(QWidget):
         self._theme = theme
         self._now = now
         self.pick = PickCard(theme)
-        self.off_page = Page("what came off")
-        self.back_page = Page("to go back")
+        self.off_page = Page(say("what came off"))
+        self.back_page = Page(say("to go back"))
         self.off_rows: list[OffRow] = []
         self.back_rows: list[BackRow] = []
         self._order: list[int] = []  # the place of each row that goes back
-        self._empty_off = wrapping("Nothing yet. What comes off first stands first.", "quiet")
-        self._empty_back = wrapping("It fills by itself, turned round.", "quiet")
+        self._empty_off = wrapping(say("Nothing yet. What comes off first stands first."), "quiet")
+        self._empty_back = wrapping(say("It fills by itself, turned round."), "quiet")
         row = FoldingRow(theme, spacing=GAP)
         row.add(self.pick, 25)
-        row.add(self._page_card("Off, in this order", self._empty_off, self.off_page), 48)
-        back = self._page_card("To go back, last off first", self._empty_back, self.back_page)
+        off = self._page_card(say("Off, in this order"), self._empty_off, self.off_page)
+        row.add(off, 48)
+        back = self._page_card(say("To go back, last off first"), self._empty_back, self.back_page)
         row.add(back, 27)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -101,7 +110,9 @@ class PartsView(QWidget):
         return self._open_job.assessment.strip
 
     def _take(self, name: str) -> None:
-        self._open_job.edit(f"off: {name}", lambda job: with_removed(job, name, self._now()))
+        self._open_job.edit(
+            say("off: {name}", name=name), lambda job: with_removed(job, name, self._now())
+        )
 
     def _add(self, name: str) -> None:
         self._take(name)
@@ -116,17 +127,19 @@ class PartsView(QWidget):
             return with_removed_changed(job, place, **{field: text})
 
         if is_kept:
-            self._open_job.edit(f"{field} of a part that is off", changed)
+            self._open_job.edit(say(_CHANGES[field]), changed)
         else:
             self._open_job.draft(changed)
 
     def _say_emptied(self) -> None:
         self._open_job.drop_draft()
-        self.pick.said.setText("A part needs a name: the one it had stays.")
+        self.pick.said.setText(say("A part needs a name: the one it had stays."))
 
     def _move(self, place: int, by: int, field: str) -> None:
         to = moved_to(self._open_job.job, place, by)
-        self._open_job.edit("order of the parts", lambda job: with_removed_moved(job, place, by))
+        self._open_job.edit(
+            say("order of the parts"), lambda job: with_removed_moved(job, place, by)
+        )
         row = self.off_rows[to]
         if field:
             row.go_to(field)
@@ -136,7 +149,7 @@ class PartsView(QWidget):
             button.setFocus(Qt.FocusReason.TabFocusReason)
 
     def _take_out(self, place: int) -> None:
-        self._open_job.edit("take out a part", lambda job: without_removed(job, place))
+        self._open_job.edit(say("take out a part"), lambda job: without_removed(job, place))
         self.begin()
 
     def _put_back(self, line: int, is_back: bool) -> None:
@@ -144,7 +157,7 @@ class PartsView(QWidget):
         name = self._open_job.job.strip.removed[place].name
         at = self._now() if is_back else None
         self._open_job.edit(
-            f"{'back' if is_back else 'off again'}: {name}",
+            say("back: {name}", name=name) if is_back else say("off again: {name}", name=name),
             lambda job: with_put_back(job, place, at),
         )
         if is_back and self._found.to_go_back:

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QApplication, QListWidget
 
 from aligner.drawing.theme import Theme
 from aligner.job.usual_clutter import usual_clutter
+from aligner.language import say
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.typed_line import TypedLine
 
@@ -57,7 +58,7 @@ class UsualList(QListWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("usual things that come off")
+        self.setAccessibleName(say("usual things that come off"))
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.itemDoubleClicked.connect(lambda item: self.picked.emit(item.text()))
 
@@ -88,14 +89,14 @@ class PickCard(Card):
     left_behind = Signal(str)
 
     def __init__(self, theme: Theme) -> None:
-        super().__init__("What came off")
+        super().__init__(say("What came off"))
         self._gone: tuple[str, ...] = ()
-        self.name = NameLine("what came off", "name, then Enter")
+        self.name = NameLine(say("what came off"), say("name, then Enter"))
         self.name.setMinimumHeight(theme.px(36))
         self.usual = UsualList()
         self.said = label("", "small", wraps=True, tone="attention")
         self.column.addWidget(self.name)
-        self.column.addWidget(label("usual things, Down to pick", "small"))
+        self.column.addWidget(label(say("usual things, Down to pick"), "small"))
         self.column.addWidget(self.usual, 1)
         self.column.addWidget(self.said)
         self.name.entered.connect(self._enter)
@@ -120,7 +121,11 @@ class PickCard(Card):
         self._gone = tuple(gone)
         typed = self.name.text().strip().casefold()
         off = {name.casefold() for name in self._gone}
-        names = [each.name for each in usual_clutter() if each.name.casefold() not in off]
+        names = [
+            say(each.name)
+            for each in usual_clutter()
+            if off.isdisjoint(name.casefold() for name in (each.name, say(each.name)))
+        ]
         fit = [name for name in names if typed in name.casefold()]
         if fit != [self.usual.item(row).text() for row in range(self.usual.count())]:
             self.usual.clear()

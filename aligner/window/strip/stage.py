@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from aligner.assessment.strip import StripAssessment, StripSubject
 from aligner.drawing.theme import GAP, ROOM, Theme
 from aligner.job import Job
+from aligner.language import say
 from aligner.units.preferred import Preferred
 from aligner.window.open_job import OpenJob
 from aligner.window.strip.as_found import AsFoundView
@@ -162,8 +163,10 @@ class StripStage(QWidget):
         is_loosen = self._view is StripView.LOOSEN
         self.loosen.door.setVisible(is_loosen)
         self.go_on.setVisible(not is_loosen)
-        ahead = "Loosen" if self._leads_to_loosen else "Inspect"
-        self.go_on.setText(f"Go on to {ahead}   Enter")
+        if self._leads_to_loosen:
+            self.go_on.setText(say("Go on to Loosen   Enter"))
+        else:
+            self.go_on.setText(say("Go on to Inspect   Enter"))
 
     def _take_another_job(self) -> None:
         """Where another job was opened, its history is empty: it begins at its own beginning."""

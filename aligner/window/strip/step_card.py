@@ -8,7 +8,9 @@ from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 from aligner.assessment import Assessment, StepStanding
 from aligner.drawing.theme import Theme, TypeSize
 from aligner.job import Job
+from aligner.language import say
 from aligner.units.preferred import Preferred
+from aligner.window.inside import inside
 from aligner.window.strip.words import (
     big_words,
     elsewhere_words,
@@ -75,15 +77,17 @@ class LooseStepCard(Card):
         self.read.setText(read_words(job, step, self._show))
         waits = standing.waits_for if standing.entry is None else ""
         self.waits.setText(f"{waits[:1].upper()}{waits[1:]}." if waits else "")
-        self.caution.say(step.caution[:1].lower() + step.caution[1:])
+        self.caution.say(inside(step.caution))
         self.reopened.setText(opened_words(job.strip.log, standing))
         self.entry.setText(done_words(standing))
         self.then.setText(then_words(found.steps, standing))
         self._show_what_speaks()
-        self.setAccessibleName(f"step {standing.number}, {step.title}")
+        self.setAccessibleName(
+            say("step {number}, {title}", number=standing.number, title=step.title)
+        )
 
     def _show_rest(self, said: tuple[str, str, str], *, is_finished: bool) -> None:
-        self.big.say("All loose" if is_finished else "No list")
+        self.big.say(say("All loose") if is_finished else say("No list"))
         self.what.setText(said[1])
         self.caution.say("")
         for words in (

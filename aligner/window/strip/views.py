@@ -8,6 +8,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
 
 from aligner.drawing.theme import GAP
+from aligner.language import marked, say
 from aligner.window.bike.choices import PressButton
 from aligner.window.widgets.wrapping_row import WrappingRow
 
@@ -15,14 +16,14 @@ from aligner.window.widgets.wrapping_row import WrappingRow
 class StripView(StrEnum):
     """What the page shows: the value is the word on its button."""
 
-    AS_FOUND = "&As found"
-    LOOSEN = "&Loosen"
-    PARTS = "&Parts off"
+    AS_FOUND = marked("&As found")
+    LOOSEN = marked("&Loosen")
+    PARTS = marked("&Parts off")
 
     @property
     def title(self) -> str:
         """The word without its shortcut mark."""
-        return self.value.replace("&", "")
+        return say(self.value).replace("&", "")
 
 
 class StripViewRow(QWidget):
@@ -41,9 +42,9 @@ class StripViewRow(QWidget):
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(GAP // 2)
         for view in StripView:
-            button = PressButton(view.value)
+            button = PressButton(say(view.value))
             button.setCheckable(True)
-            button.setAccessibleName(f"Show: {view.title}")
+            button.setAccessibleName(say("Show: {part}", part=view.title))
             button.clicked.connect(lambda _=False, view=view: self.chosen.emit(view))
             row.add(button)
             self._buttons[view] = button
@@ -56,5 +57,8 @@ class StripViewRow(QWidget):
         """Mark the part that is open: its button is pressed in, and says so."""
         for each, button in self._buttons.items():
             button.setChecked(each is view)
-            button.setText(f"✓ {each.value}" if each is view else each.value)
-            button.setAccessibleDescription("open" if each is view else "")
+            text = say(each.value)
+            button.setText(f"✓ {text}" if each is view else text)
+            button.setAccessibleDescription(
+                say("open", meaning="this part is shown") if each is view else ""
+            )

@@ -6,8 +6,11 @@ from aligner.assessment import StepStanding, StepState
 from aligner.assessment.as_found import difference_words, has_heights_as_found, mean_words
 from aligner.assessment.strip import OffPart, StripAssessment, StripSubject
 from aligner.fastening.steps import Step
+from aligner.fastening.words import begun
 from aligner.job import Job
+from aligner.language import say, say_count
 from aligner.units.preferred import Preferred
+from aligner.window.inside import inside
 from aligner.window.strip.views import StripView
 
 Said = tuple[str, str, str]
@@ -32,21 +35,24 @@ def _as_found_sentence(found: StripAssessment) -> Said:
         return found.sentence
     if has_heights_as_found(found.job):
         return (
-            "The heights are written down.",
-            "Note what else will let it go back where it was, then go on to Loosen.",
+            say("The heights are written down."),
+            say("Note what else will let it go back where it was, then go on to Loosen."),
             "",
         )
     if found.asks_for_heights:
         return (
-            "Read both heights as found.",
-            "Before a clamp of the brackets is slackened: tube top edge above the bracket.",
+            say("Read both heights as found."),
+            say("Before a clamp of the brackets is slackened: tube top edge above the bracket."),
             "",
         )
     if not found.steps:
-        return "Write down how it stands.", "Before anything is loosened.", ""
+        return say("Write down how it stands."), say("Before anything is loosened."), ""
     return (
-        "The heights as found were not read.",
-        "A clamp is slack, so they can no longer be read. If they stand on paper, write them here.",
+        say("The heights as found were not read."),
+        say(
+            "A clamp is slack, so they can no longer be read. "
+            "If they stand on paper, write them here."
+        ),
         "",
     )
 
@@ -55,23 +61,24 @@ def _parts_sentence(found: StripAssessment) -> Said:
     job, ahead = found.job, next(iter(found.to_go_back), None)
     if not found.removed:
         return (
-            "Write down each part as it comes off.",
-            "Type a name or pick one of the usual things; Enter adds it.",
+            say("Write down each part as it comes off."),
+            say("Type a name or pick one of the usual things; Enter adds it."),
             "",
         )
     if ahead is None:
-        return "Everything that came off is back on.", "", ""
+        return say("Everything that came off is back on."), "", ""
     if job.log or any(each.entry.back for each in found.removed):
-        return f"Goes back next: {_lower(ahead.entry.name)}.", back_words(ahead), ""
-    count = len(found.to_go_back)
-    parts = "1 part is" if count == 1 else f"{count} parts are"
-    return "Write down each part as it comes off.", f"{parts} off.", ""
+        what = say("Goes back next: {name}.", name=inside(ahead.entry.name))
+        return what, back_words(ahead), ""
+    parts = say_count("{count} part is off.", "{count} parts are off.", len(found.to_go_back))
+    return say("Write down each part as it comes off."), parts, ""
 
 
 def back_words(part: OffPart) -> str:
     """What lets a part go back as it was: its fasteners and its note."""
     entry = part.entry
-    fasteners = f"Fasteners: {entry.fasteners.rstrip('.')}." if entry.fasteners else ""
+    where = entry.fasteners.rstrip(".")
+    fasteners = say("Fasteners: {where}.", where=where) if where else ""
     note = f"{entry.note[:1].upper()}{entry.note[1:].rstrip('.')}." if entry.note else ""
     return " ".join(words for words in (fasteners, note) if words)
 
@@ -79,16 +86,17 @@ def back_words(part: OffPart) -> str:
 def big_words(step: Step) -> str:
     """The largest words of a step: what is done with the fastener, or what kind of thing it is."""
     if step.kind == "loosen":
-        return step.title.split(" ", 1)[0]
-    return "Read" if step.reads else "Look" if step.kind == "look" else "Do this"
+        return begun(step.deed)
+    if step.reads:
+        return say("Read", meaning="a step of the loosening list")
+    if step.kind == "look":
+        return say("Look", meaning="a step of the loosening list")
+    return say("Do this")
 
 
 def object_words(step: Step) -> str:
     """What it is done to."""
-    if step.kind != "loosen":
-        return step.title
-    what = step.title.partition(" ")[2]
-    return what[:1].upper() + what[1:]
+    return begun(step.upon) if step.kind == "loosen" else step.title
 
 
 def read_words(job: Job, step: Step, show: Preferred) -> str:
@@ -97,13 +105,13 @@ def read_words(job: Job, step: Step, show: Preferred) -> str:
     pair = {"protrusion": found.protrusion, "squaring": found.bracket}.get(step.reads or "")
     if pair is None:
         return ""
-    legs = [
-        f"{side} {words}"
-        for side in ("left", "right")
-        if (words := mean_words(job, getattr(pair, side), pair.gauge, show))
-    ]
+    left, right = (
+        mean_words(job, readings, pair.gauge, show) for readings in (pair.left, pair.right)
+    )
+    legs = [say("left {size}", size=left)] if left else []
+    legs += [say("right {size}", size=right)] if right else []
     if not legs:
-        return "Not written down yet."
+        return say("Not written down yet.")
     unlike = difference_words(job, pair.left, pair.right, pair.gauge, show)
     said = ", ".join(legs)
     return f"{said[:1].upper()}{said[1:]}{f'; {unlike}' if unlike else ''}."
@@ -113,11 +121,16 @@ def elsewhere_words(standing: StepStanding, in_hand: StepStanding | None) -> str
     """Where the step stands, if it is not the one in hand; "" if it is."""
     if in_hand is None or standing.number == in_hand.number:
         return ""
-    there = "done" if standing.state is StepState.DONE else "not its turn yet"
-    return (
-        f"Step {standing.number}, {there}. In hand is step {in_hand.number}, "
-        f"{in_hand.step.title}: Escape goes back to it."
+    if standing.state is StepState.DONE:
+        here = say("Step {number}, done.", number=standing.number)
+    else:
+        here = say("Step {number}, not its turn yet.", number=standing.number)
+    back = say(
+        "In hand is step {number}, {title}: Escape goes back to it.",
+        number=in_hand.number,
+        title=in_hand.step.title,
     )
+    return f"{here} {back}"
 
 
 def then_words(steps: tuple[StepStanding, ...], standing: StepStanding) -> str:
@@ -130,8 +143,6 @@ def then_words(steps: tuple[StepStanding, ...], standing: StepStanding) -> str:
         ),
         None,
     )
-    return f"Then: {_lower(after.step.title)}." if after else "It is the last step."
-
-
-def _lower(words: str) -> str:
-    return words[:1].lower() + words[1:]
+    if after is None:
+        return say("It is the last step.")
+    return say("Then: {title}.", title=inside(after.step.title))
