@@ -8,7 +8,15 @@ from PySide6.QtWidgets import QAbstractButton, QSizePolicy, QVBoxLayout, QWidget
 
 from aligner.assessment import Stage, StageStanding, StageState
 from aligner.drawing.theme import Theme, TypeSize
+from aligner.language import marked, say
 from aligner.window.widgets.labels import label
+
+_STATES = {
+    StageState.DONE: marked("done"),
+    StageState.IN_HAND: marked("in hand"),
+    StageState.BLOCKED: marked("waits"),
+    StageState.OPEN: marked("not begun"),
+}
 
 
 class StageRow(QAbstractButton):
@@ -41,8 +49,9 @@ class StageRow(QAbstractButton):
         self._standing = standing
         self._is_current = is_current
         self.setAccessibleName(f"{standing.stage.title}: {standing.line}")
-        here = "on the screen, " if is_current else ""
-        self.setAccessibleDescription(f"{here}{standing.state.value}, {self._shortcut}")
+        state = say(_STATES[standing.state])
+        here = say("on the screen, {state}", state=state) if is_current else state
+        self.setAccessibleDescription(f"{here}, {self._shortcut}")
         self.setToolTip(f"{standing.stage.title}: {standing.line} ({self._shortcut})")
         self.update()
 
@@ -199,7 +208,7 @@ class StageList(QWidget):
         self, bike: str, title: str, standings: tuple[StageStanding, ...], current: Stage | None
     ) -> None:
         """Show whose job it is and where every stage stands."""
-        self._bike.setText(bike or "Unnamed bike")
+        self._bike.setText(bike or say("Unnamed bike"))
         self._title.setText(title)
         for standing in standings:
             self._rows[standing.stage].show_standing(standing, is_current=standing.stage is current)

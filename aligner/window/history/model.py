@@ -7,9 +7,16 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
 
+from aligner.language import marked, say
 from aligner.storage.history import JobRow
 
-HEADINGS = ("Bike", "Job", "Last day", "State", "Due")
+HEADINGS = (
+    marked("Bike"),
+    marked("Job"),
+    marked("Last day"),
+    marked("State"),
+    marked("Due"),
+)
 _KEYS = (
     lambda row: (row.bike.casefold(), row.day),
     lambda row: (row.title.casefold(), row.day),
@@ -73,7 +80,7 @@ class HistoryModel(QAbstractTableModel):
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
     ) -> Any:
         if role == Qt.ItemDataRole.DisplayRole and orientation is Qt.Orientation.Horizontal:
-            return HEADINGS[section]
+            return say(HEADINGS[section])
         return None
 
     def data(self, index: _Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
@@ -82,7 +89,8 @@ class HistoryModel(QAbstractTableModel):
         row = self._shown[index.row()]
         if role == Qt.ItemDataRole.ToolTipRole:
             return str(row.path)
-        return (row.bike, row.title, row.day, row.state.value, row.due)[index.column()]
+        state = say(row.state.value)
+        return (row.bike, row.title, row.day, state, row.due)[index.column()]
 
     def _show(self) -> None:
         self.beginResetModel()

@@ -25,6 +25,7 @@ from PySide6.QtWidgets import (
 )
 
 from aligner.drawing.theme import GAP, ROOM, Theme
+from aligner.language import say, say_count
 from aligner.storage.history import JobRow, JobState, jobs_in
 from aligner.window.history.model import HistoryModel
 from aligner.window.history.settings_card import MOST_JOBS, SettingsCard
@@ -87,18 +88,18 @@ class HistoryPage(QWidget):
         self._turns = QTimer(self)
         self._turns.timeout.connect(self._read_some)
         self.search = QLineEdit()
-        self.search.setAccessibleName("search the jobs")
-        self.search.setPlaceholderText("search: bike, job, day or what is due")
+        self.search.setAccessibleName(say("search the jobs"))
+        self.search.setPlaceholderText(say("search: bike, job, day or what is due"))
         self.search.setClearButtonEnabled(True)
-        self.folder_button = QPushButton("Another folder...")
+        self.folder_button = QPushButton(say("Another folder..."))
         self.model = HistoryModel()
         self.table = JobTable(theme)
-        self.table.setAccessibleName("jobs")
+        self.table.setAccessibleName(say("jobs"))
         self._set_up_table()
         self.settings = SettingsCard(theme)
         self._where = label("", "small", wraps=True)
-        self.next_button = QPushButton("Next job on this bike")
-        self.open_button = main_button("Open   Enter")
+        self.next_button = QPushButton(say("Next job on this bike"))
+        self.open_button = main_button(say("Open   Enter"))
         self._lay_out()
         self.search.textChanged.connect(self._search)
         self.search.returnPressed.connect(self._go_to_list)
@@ -113,17 +114,18 @@ class HistoryPage(QWidget):
         """How many jobs there are, and what is due."""
         rows = self.model.all_rows
         if self._turns.isActive():
-            return f"{len(rows)} jobs so far.", "The folder is being read.", ""
+            so_far = say_count("{count} jobs so far.", "{count} jobs so far.", len(rows))
+            return so_far, say("The folder is being read."), ""
         if not rows:
             return (
-                "No jobs in this folder yet.",
-                "A job that is saved here stands on this list.",
+                say("No jobs in this folder yet."),
+                say("A job that is saved here stands on this list."),
                 "",
             )
         due = sum(row.state is JobState.DUE for row in rows)
         in_hand = sum(row.state is JobState.IN_HAND for row in rows)
-        count = "1 job." if len(rows) == 1 else f"{len(rows)} jobs."
-        return count, f"{in_hand} in hand, {due} signed with checks due.", ""
+        standing = say("{in_hand} in hand, {due} signed with checks due.", in_hand=in_hand, due=due)
+        return say_count("{count} job.", "{count} jobs.", len(rows)), standing, ""
 
     def refresh(self) -> None:
         """Nothing here depends on the job that is open."""
@@ -136,7 +138,7 @@ class HistoryPage(QWidget):
     def read(self, folder: Path | None = None) -> None:
         """Read the folder, or another one from now on."""
         self._folder = folder or self._folder
-        self._where.setText(f"in {self._folder}")
+        self._where.setText(say("in {folder}", folder=self._folder))
         self.model.start()
         self._coming = jobs_in(self._folder)
         self._turns.start(0)
@@ -247,7 +249,8 @@ class HistoryPage(QWidget):
             self.next_wanted.emit(self.chosen.path)
 
     def _choose_folder(self) -> None:
-        name = QFileDialog.getExistingDirectory(self, "Folder of the jobs", str(self._folder))
+        title = say("Folder of the jobs")
+        name = QFileDialog.getExistingDirectory(self, title, str(self._folder))
         if name:
             self.read(Path(name))
             self.folder_chosen.emit(Path(name))

@@ -16,6 +16,7 @@ from aligner.drawing.strokes import words
 from aligner.drawing.theme import GAP, Theme
 from aligner.errors import AlignerError
 from aligner.job import Job
+from aligner.language import say, say_count
 from aligner.storage.document_file import load_job
 from aligner.units.shown import rounded
 from aligner.window.widgets.labels import Card, label
@@ -80,8 +81,11 @@ class SettingsCard(Card):
         self.charts = [SettingChart(self._theme, each) for each in series[: 2 * _IN_A_ROW]]
         for place, chart in enumerate(self.charts):
             self._grid.addWidget(chart, place // _IN_A_ROW, place % _IN_A_ROW)
-        count = "1 job" if len(jobs) == 1 else f"{len(jobs)} jobs"
-        what = f"what was set in {count}" if series else "nothing was set in its jobs yet"
+        what = say("nothing was set in its jobs yet")
+        if series:
+            what = say_count(
+                "what was set in {count} job", "what was set in {count} jobs", len(jobs)
+            )
         self._title.setText(f"{bike}: {what}")
 
 

@@ -11,6 +11,7 @@ from aligner.assessment.inspection import PlaceStanding, limit_in_terms_mm, meas
 from aligner.drawing.history_chart import HistoryLimit, HistoryPoint, paint_history
 from aligner.drawing.theme import ROOM, Theme
 from aligner.job.inspection_points import LimitKind
+from aligner.language import say
 from aligner.units.preferred import Preferred
 from aligner.window.widgets.labels import label
 from aligner.window.widgets.page import wrapping
@@ -36,7 +37,7 @@ class HistoryChart(QWidget):
             f"{on}: {size_words(standing.point, value, self._show)}"
             for on, value in standing.history
         )
-        self.setAccessibleName(f"history: {said}")
+        self.setAccessibleName(say("history: {values}", values=said))
         self.update()
 
     def paintEvent(self, event: QPaintEvent) -> None:
@@ -72,7 +73,7 @@ class CarriedCard(QFrame):
         row.setSpacing(ROOM)
         text = QVBoxLayout()
         text.setSpacing(2)
-        text.addWidget(label("From earlier jobs", "strong"))
+        text.addWidget(label(say("From earlier jobs"), "strong"))
         text.addWidget(self.said, 1)
         row.addLayout(text, 1)
         row.addWidget(self.chart, 1)
@@ -93,5 +94,5 @@ class CarriedCard(QFrame):
             for each in reversed(standing.carried)
         ]
         self.said.setText("\n".join(lines))
-        self.setAccessibleName("From earlier jobs: " + "; ".join(lines))
+        self.setAccessibleName(f"{say('From earlier jobs')}: {'; '.join(lines)}")
         self.chart.show_history(standing)

@@ -12,7 +12,9 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
 from aligner.drawing.theme import GAP, Theme
 from aligner.job.inspect import Finding
+from aligner.language import say
 from aligner.window.inspect.list import FINDING_KEYS
+from aligner.window.inspect.words import given_words
 
 _ORDER = tuple(Finding)
 
@@ -31,10 +33,11 @@ class FindingButton(QPushButton):
     went_on = Signal()
 
     def __init__(self, theme: Theme, finding: Finding, number: int) -> None:
-        super().__init__(f"{number}   {finding.value.capitalize()}")
+        word = given_words(finding)
+        super().__init__(f"{number}   {word[:1].upper()}{word[1:]}")
         self._theme = theme
         self.setCheckable(True)
-        self.setAccessibleName(f"{finding.value}, key {number}")
+        self.setAccessibleName(say("{finding}, key {number}", finding=word, number=number))
 
     def sizeHint(self) -> QSize:
         return QSize(super().sizeHint().width(), self._theme.px(54))

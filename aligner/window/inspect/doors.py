@@ -21,8 +21,10 @@ from aligner.job.edits_inspect import (
 )
 from aligner.job.inspect import Finding, Place
 from aligner.job.known_gauges import known_gauges
+from aligner.language import say, spoken
 from aligner.sheet.quantities import Length
 from aligner.storage.photographs import keep_photograph, photograph_path
+from aligner.window.inspect.words import given_words
 from aligner.window.open_job import OpenJob
 
 
@@ -70,11 +72,13 @@ class PlaceDoors:
 
     def keep_readings(self, readings: tuple[Length, ...], gauge: str) -> None:
         """Keep readings, with the gauge shown beside them."""
-        self._edit("readings", lambda job: self._with_readings(job, readings, gauge))
+        self._edit(say("readings"), lambda job: self._with_readings(job, readings, gauge))
 
     def keep_gauge(self, name: str) -> None:
         """Keep which gauge the readings are taken with."""
-        self._edit("gauge", lambda job: with_gauge(job, self.place, name, _described(job, name)))
+        self._edit(
+            say("gauge"), lambda job: with_gauge(job, self.place, name, _described(job, name))
+        )
 
     def draft_note(self, note: str) -> None:
         """Show a note that is being typed."""
@@ -82,19 +86,19 @@ class PlaceDoors:
 
     def keep_note(self, note: str) -> None:
         """Keep a note."""
-        self._edit("note", lambda job: with_note(job, self.place, note))
+        self._edit(say("note"), lambda job: with_note(job, self.place, note))
 
     def keep_finding(self, finding: Finding | None) -> None:
         """Keep what the person makes of it; `None` takes it back."""
         at = self._now()
         self._edit(
-            finding.value if finding else "finding taken back",
+            given_words(finding) if finding else say("finding taken back"),
             lambda job: with_finding(job, self.place, finding, at),
         )
 
     def keep_fitted(self, is_fitted: bool) -> None:
         """Keep whether the new part is fitted."""
-        name = "new part fitted" if is_fitted else "new part not fitted"
+        name = say("new part fitted") if is_fitted else say("new part not fitted")
         self._edit(name, lambda job: with_part_fitted(job, self.place, is_fitted))
 
     def draft_limit(self, **changes: Any) -> None:
@@ -103,7 +107,7 @@ class PlaceDoors:
 
     def keep_limit(self, **changes: Any) -> None:
         """Keep a limit on the job's own copy of the sheet."""
-        self._edit("limit", lambda job: with_limit(job, self.place[0], **changes))
+        self._edit(say("limit"), lambda job: with_limit(job, self.place[0], **changes))
 
     def add_photographs(self, sources: list[Path]) -> str:
         """Copy photographs beside the job and keep their names; what was refused, in words.
@@ -127,12 +131,14 @@ class PlaceDoors:
             return job
 
         if names:
-            self._edit("photograph", with_all)
+            self._edit(say("photograph"), with_all)
         return ". ".join(refused)
 
     def take_off_photograph(self, name: str) -> None:
         """Take a photograph off the finding; its file stays."""
-        self._edit("photograph taken off", lambda job: without_photograph(job, self.place, name))
+        self._edit(
+            say("photograph taken off"), lambda job: without_photograph(job, self.place, name)
+        )
 
     def photograph_file(self, name: str) -> Path | None:
         """The file of a photograph; `None` where the job has no folder or the name is no name."""
@@ -154,7 +160,12 @@ class PlaceDoors:
 
     def _edit(self, name: str, change: Callable[[Job], Job]) -> None:
         if not self._is_closed:
-            self._open_job.edit(f"{self._title.lower()}: {name}", change)
+            self._open_job.edit(step_name(self._title, name), change)
+
+
+def step_name(title: str, what: str) -> str:
+    """A step in the Undo menu: the place and what was done there."""
+    return f"{title.lower() if spoken() == 'en' else title}: {what}"
 
 
 def gauges_on_offer(job: Job) -> list[str]:

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
 from aligner.assessment.inspection import PlaceStanding
 from aligner.drawing.theme import Theme
 from aligner.job.inspection_points import LimitKind
+from aligner.language import marked, say
 from aligner.sheet.inspection import LimitOf
 from aligner.sheet.quantities import Length
 from aligner.units import UnreadableQuantity
@@ -19,7 +20,7 @@ from aligner.window.widgets.quiet_choice import QuietChoice
 from aligner.window.widgets.typed_line import TypedLine
 from aligner.window.widgets.wrapping_row import WrappingRow
 
-_OF_WORDS = {LimitOf.INDICATED: "indicated", LimitOf.BEND: "of the bend"}
+_OF_WORDS = {LimitOf.INDICATED: marked("indicated"), LimitOf.BEND: marked("of the bend")}
 
 
 class LimitLine(QWidget):
@@ -37,12 +38,16 @@ class LimitLine(QWidget):
         self._doors = doors
         self._standing: PlaceStanding | None = None
         self.way = label("", "text")
-        self.value = TypedLine(f"{point_name}: limit", f"limit, {self._unit}")
+        self.value = TypedLine(
+            say("{point}: limit", point=point_name), say("limit, {unit}", unit=self._unit)
+        )
         self.value.setFixedWidth(theme.px(106))
-        self.of: QComboBox = QuietChoice(f"{point_name}: the limit is printed for")
+        self.of: QComboBox = QuietChoice(say("{point}: the limit is printed for", point=point_name))
         for of, text in _OF_WORDS.items():
-            self.of.addItem(text, of)
-        self.source = TypedLine(f"{point_name}: source of the limit", "its source: manual, page")
+            self.of.addItem(say(text), of)
+        self.source = TypedLine(
+            say("{point}: source of the limit", point=point_name), say("its source: manual, page")
+        )
         self.said = wrapping("", "small")
         row = WrappingRow()
         row.add(self.way)
@@ -69,7 +74,8 @@ class LimitLine(QWidget):
         if measure is None:
             return
         self._standing = standing
-        self.way.setText("At most" if measure.limit is LimitKind.MOST else "At least")
+        is_most = measure.limit is LimitKind.MOST
+        self.way.setText(say("At most") if is_most else say("At least"))
         self.of.setVisible(measure.is_halved)
         if not self.value.isModified():
             self.value.setText(limit.value.text if limit else "")
@@ -167,7 +173,7 @@ class LimitLine(QWidget):
         refusal = self._refusal()
         set_tone(self.value, "refused", "true" if refusal else "false")
         self.value.setAccessibleDescription(refusal)
-        missing = "" if self._has_limit else "The limit is missing: take it from the manual."
+        missing = "" if self._has_limit else say("The limit is missing: take it from the manual.")
         said = refusal[:1].upper() + refusal[1:] if refusal else missing
         self.said.setText(said)
         self.said.setVisible(bool(said))

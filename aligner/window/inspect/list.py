@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 from aligner.assessment.inspection import InspectionAssessment, PlaceStanding
 from aligner.drawing.theme import Theme, TypeSize
 from aligner.job.inspect import Finding, Place
+from aligner.language import say
 from aligner.window.inspect.words import row_state
 from aligner.window.stage_list import draw_tick
 
@@ -47,7 +48,7 @@ class InspectList(QListWidget):
 
     def __init__(self, theme: Theme) -> None:
         super().__init__()
-        self.setAccessibleName("what to look at")
+        self.setAccessibleName(say("what to look at"))
         self.setItemDelegate(_Row(theme, self))
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._wide = theme.px(312)
@@ -79,7 +80,7 @@ class InspectList(QListWidget):
                 continue  # a row that is as it was is not painted again
             item.setData(_MARK, mark)
             item.setData(_STATE, state)
-            said = f"{standing.title}, {state or 'not looked at'}" if standing else text
+            said = f"{standing.title}, {state or say('not looked at')}" if standing else text
             item.setData(Qt.ItemDataRole.AccessibleTextRole, said)
         row = places.index(in_hand) if in_hand in places else -1
         if row >= 0 and row != self.currentRow():
@@ -115,13 +116,13 @@ def _rows(
     rows: list[tuple[Place | None, str, PlaceStanding | None]] = []
     heading = ""
     for each in inspection.places:
-        here = each.where.capitalize() or "In the middle"
+        here = f"{each.where[:1].upper()}{each.where[1:]}" or say("In the middle")
         if here != heading:
             rows.append((None, here, None))
             heading = here
-        rows.append((each.place, each.point.name, each))
-    rows.append((None, "To order", None))
-    rows.append((PARTS, "Parts list", None))
+        rows.append((each.place, say(each.point.name), each))
+    rows.append((None, say("To order"), None))
+    rows.append((PARTS, say("Parts list"), None))
     return rows
 
 
@@ -167,7 +168,7 @@ class _Row(QStyledItemDelegate):
             _draw_mark(painter, theme, mark, middle)
         state = index.data(_STATE) or ""
         painter.setFont(theme.font(TypeSize.SMALL, bold=True))
-        painter.setPen(theme.color("attention" if state == "replace" else "quiet"))
+        painter.setPen(theme.color("attention" if mark == "due" else "quiet"))
         right = box.adjusted(0, 0, -theme.px(10), 0)
         painter.drawText(right, int(_RIGHT), state)
         taken = painter.fontMetrics().horizontalAdvance(state) + theme.px(16) if state else 0

@@ -10,6 +10,7 @@ from aligner.assessment.inspection import PlaceStanding
 from aligner.drawing.theme import GAP, Theme
 from aligner.gauging import Verdict
 from aligner.job import Job
+from aligner.language import say
 from aligner.sheet.quantities import Length
 from aligner.units.preferred import Preferred
 from aligner.window.inspect.doors import PlaceDoors, gauges_on_offer
@@ -39,11 +40,11 @@ class NumberEntry(QWidget):
         self._show = show
         self._doors = doors
         measure = standing.point.measure
-        reading = measure.reading if measure else ""
-        self._usual_gauge = measure.gauge if measure else ""
+        reading = say(measure.reading) if measure else ""
+        self._usual_gauge = say(measure.gauge) if measure else ""
         self.box = ReadingBox(theme, reading, Length, show.length, _CELLS)
         self.box.setFixedWidth(theme.px(280))
-        self.gauge = QuietChoice(f"{standing.title}: gauge")
+        self.gauge = QuietChoice(say("{point}: gauge", point=standing.title))
         self.gauge.setSizeAdjustPolicy(
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
@@ -53,7 +54,7 @@ class NumberEntry(QWidget):
         self.advice = wrapping("", "small")
         with_gauge = QHBoxLayout()
         with_gauge.setSpacing(GAP)
-        with_gauge.addWidget(label("With"))
+        with_gauge.addWidget(label(say("With", meaning="a gauge")))
         with_gauge.addWidget(self.gauge, 1)
         right = QWidget()
         beside = QVBoxLayout(right)
@@ -80,7 +81,9 @@ class NumberEntry(QWidget):
     def show_number(self, job: Job, standing: PlaceStanding) -> None:
         """Show the readings and what follows from them."""
         measured = standing.measured
-        read = size_words(standing.point, measured.read_mm, self._show) if measured else "not read"
+        read = say("not read")
+        if measured is not None:
+            read = size_words(standing.point, measured.read_mm, self._show)
         self.box.show_readings(standing.found.readings, read)
         self._offer_gauges(job, standing.found.gauge)
         self.limit.show_limit(standing)

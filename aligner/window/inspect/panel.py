@@ -18,6 +18,7 @@ from aligner.assessment.inspection import PlaceStanding
 from aligner.drawing.theme import ROOM, Theme
 from aligner.job import Job
 from aligner.job.inspect import Finding
+from aligner.language import say
 from aligner.units.preferred import Preferred
 from aligner.window.inspect.carried import CarriedCard
 from aligner.window.inspect.choice import FindingChoice
@@ -57,16 +58,16 @@ class InspectPanel(Page):
         self.carried = CarriedCard(theme, show)
         self.number: NumberEntry | None = None
         self.choice = FindingChoice(theme)
-        self.fitted = Tick("New part fitted")
-        self.fitted.setAccessibleName(f"{standing.title}: new part fitted")
+        self.fitted = Tick(say("New part fitted"))
+        self.fitted.setAccessibleName(say("{point}: new part fitted", point=standing.title))
         self.disagreement = wrapping("", tone="attention")
-        self.note = TypedLine(f"{standing.title}: note", "what was seen")
+        self.note = TypedLine(say("{point}: note", point=standing.title), say("what was seen"))
         self.photographs = PhotographStrip(theme, doors, save)
         self.add(self.carried)
         card = Card()
         card.column.setSpacing(ROOM - 6)
         if standing.point.why:
-            card.column.addWidget(wrapping(standing.point.why, "quiet"))
+            card.column.addWidget(wrapping(say(standing.point.why), "quiet"))
         if standing.point.measure is not None:
             self.number = NumberEntry(theme, show, doors, standing)
             self.number.went_on.connect(self.choice.begin)
@@ -80,7 +81,8 @@ class InspectPanel(Page):
         card.column.addLayout(line)
         card.column.addWidget(self.photographs)
         self.add(card)
-        self.source = wrapping(f"Source: {standing.point.source}", "small")
+        source = say("Source: {source}", source=say(standing.point.source))
+        self.source = wrapping(source, "small")
         self.add(self.source)
         self.choice.given.connect(doors.keep_finding)
         self.choice.went_on.connect(self.went_on)
@@ -171,8 +173,9 @@ def _unlike_numbers(standing: PlaceStanding) -> str:
     measured, found = standing.measured, standing.found
     if measured is None or found.finding is not Finding.GOOD or measured.verdict.value != "out":
         return ""
-    said = "It measures out and is marked good"
-    return f"{said}; the note says why." if found.note else f"{said}: say why in the note."
+    if found.note:
+        return say("It measures out and is marked good; the note says why.")
+    return say("It measures out and is marked good: say why in the note.")
 
 
 def _photographs_in(event: QDropEvent) -> list[Path]:

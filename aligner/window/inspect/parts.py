@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from aligner.assessment.inspection import InspectionAssessment
 from aligner.drawing.theme import GAP, Theme
+from aligner.language import marked, say
 from aligner.report.parts_list import (
     parts_text,
     parts_to_replace,
@@ -17,7 +18,7 @@ from aligner.window.inspect.button import PlainButton
 from aligner.window.widgets.labels import label
 from aligner.window.widgets.page import Page, table_card
 
-_HEADINGS = ("part", "count", "where", "why")
+_HEADINGS = (marked("part"), marked("count"), marked("where"), marked("why"))
 _WIDTHS = (5, 2, 4, 10)
 
 
@@ -29,9 +30,9 @@ class PartsPage(QWidget):
         self._show = show
         self._text = ""
         self._shown: object = None
-        self.page = Page("parts list")
-        self.copy = PlainButton("Copy the list")
-        self.copy.setAccessibleName("Copy the parts list to the clipboard")
+        self.page = Page(say("parts list"))
+        self.copy = PlainButton(say("Copy the list"))
+        self.copy.setAccessibleName(say("Copy the parts list to the clipboard"))
         self.said = label("", "quiet")
         foot = QHBoxLayout()
         foot.setSpacing(GAP)
@@ -50,7 +51,8 @@ class PartsPage(QWidget):
             self.said.setText("")
         self._text = text
         fitted = any(each.found.is_fitted for each in inspection.places)
-        nothing = ("Nothing left: every new part is fitted" if fitted else "Nothing so far", "")
+        none_yet = say("Nothing so far")
+        nothing = (say("Nothing left: every new part is fitted") if fitted else none_yet, "")
         lists = (
             parts_to_replace(inspection, self._show),
             parts_to_watch(inspection, self._show),
@@ -59,13 +61,15 @@ class PartsPage(QWidget):
             return
         self._shown = (nothing, lists)
         self.page.clear()
-        none = (nothing, ("Nothing so far", ""))
-        for title, rows, no_rows in zip(("To replace", "To watch"), lists, none, strict=True):
+        none = (nothing, (none_yet, ""))
+        titles = (say("To replace"), say("To watch"))
+        for title, rows, no_rows in zip(titles, lists, none, strict=True):
             cells = [
                 [(row.part, ""), (str(row.count), ""), (row.where, ""), (row.why, "")]
                 for row in rows
             ] or [[no_rows, ("", ""), ("", ""), ("", "")]]
-            self.page.add(table_card(title, _HEADINGS if rows else ("",) * 4, cells, _WIDTHS))
+            headings = tuple(say(each) if rows else "" for each in _HEADINGS)
+            self.page.add(table_card(title, headings, cells, _WIDTHS))
 
     def begin(self) -> None:
         """Put the keyboard on the button."""
@@ -73,4 +77,4 @@ class PartsPage(QWidget):
 
     def _copy(self) -> None:
         QGuiApplication.clipboard().setText(self._text)
-        self.said.setText("Copied: paste it where it is wanted.")
+        self.said.setText(say("Copied: paste it where it is wanted."))

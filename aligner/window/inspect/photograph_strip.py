@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QFileDialog, QGridLayout, QHBoxLayout, QVBoxLayout
 
 from aligner.drawing.strokes import words
 from aligner.drawing.theme import GAP, Theme
+from aligner.language import say, say_count
 from aligner.window.inspect.button import PlainButton
 from aligner.window.inspect.doors import PlaceDoors
 from aligner.window.inspect.photograph_picture import PictureReader
@@ -22,7 +23,7 @@ from aligner.window.widgets.labels import MainButton, label, set_tone
 from aligner.window.widgets.page import wrapping
 
 _IN_A_ROW = 5
-_FILTER = "Photographs (*.jpg *.jpeg *.png)"
+_ENDINGS = "*.jpg *.jpeg *.png"
 
 
 class Thumbnail(QWidget):
@@ -51,10 +52,15 @@ class Thumbnail(QWidget):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setFixedSize(QSize(theme.px(116), theme.px(87)))
         self.setCursor(Qt.CursorShape.PointingHandCursor)
-        missing = "" if file is not None and file.is_file() else ", file missing"
-        self.setAccessibleName(f"photograph {number}{missing}: {Path(name).name}")
-        self.setAccessibleDescription("Enter opens it, Delete takes it off")
-        self.setToolTip(Path(name).name)
+        is_there = file is not None and file.is_file()
+        short = Path(name).name
+        self.setAccessibleName(
+            say("photograph {number}: {name}", number=number, name=short)
+            if is_there
+            else say("photograph {number}, file missing: {name}", number=number, name=short)
+        )
+        self.setAccessibleDescription(say("Enter opens it, Delete takes it off"))
+        self.setToolTip(short)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.isAutoRepeat():
@@ -81,7 +87,8 @@ class Thumbnail(QWidget):
         self._ask(QSize(int(inside.width() * dots), int(inside.height() * dots)))
         if image is None and self._is_read:
             middle = Qt.AlignmentFlag.AlignHCenter
-            words(painter, theme, inside, "missing", role="attention", align=middle)
+            text = say("missing", meaning="a photograph")
+            words(painter, theme, inside, text, role="attention", align=middle)
         elif image is not None:
             size = image.size().toSizeF() / dots
             corner = QPointF(
@@ -126,11 +133,11 @@ class PhotographStrip(QWidget):
         self._grid = QGridLayout()
         self._grid.setSpacing(GAP)
         self._grid.setColumnStretch(_IN_A_ROW, 1)
-        self.add = PlainButton("Add a photograph")
-        self.add.setAccessibleName("Add a photograph")
-        self.hint = label("or drop it here", "small")
+        self.add = PlainButton(say("Add a photograph"))
+        self.add.setAccessibleName(self.add.text())
+        self.hint = label(say("or drop it here"), "small")
         self.said = wrapping("", tone="attention")
-        self.save_first = MainButton("Save the job")
+        self.save_first = MainButton(say("Save the job"))
         saying = QHBoxLayout()
         saying.addWidget(self.said, 1)
         saying.addWidget(self.save_first)
@@ -175,18 +182,18 @@ class PhotographStrip(QWidget):
             return
         if self._doors.job_path is None:
             self._waiting += sources
-            self._say(
-                "Save the job first: photographs are kept beside its file. "
-                f"{_count(len(self._waiting))} then.",
-                offers_saving=True,
+            kept = say("Save the job first: photographs are kept beside its file.")
+            waiting = say_count(
+                "This one is added then.", "These {count} are added then.", len(self._waiting)
             )
+            self._say(f"{kept} {waiting}", offers_saving=True)
             self.save_first.setFocus(Qt.FocusReason.OtherFocusReason)
             return
         if self._doors.only_read:
-            self._say(f"Not added. {self._doors.only_read}")
+            self._say(f"{say('Not added.')} {self._doors.only_read}")
             return
         refused = self._doors.add_photographs(sources)
-        self._say(f"Not added. {refused}." if refused else "")
+        self._say(f"{say('Not added.')} {refused}." if refused else "")
 
     def go_back_to(self, name: str) -> None:
         """Put the keyboard on a photograph that was seen large."""
@@ -207,7 +214,8 @@ class PhotographStrip(QWidget):
         self.hint.setVisible(column <= _IN_A_ROW - 4)
 
     def _choose(self) -> None:
-        names, _ = QFileDialog.getOpenFileNames(self, "Add photographs", "", _FILTER)
+        kinds = say("Photographs ({endings})", endings=_ENDINGS)
+        names, _ = QFileDialog.getOpenFileNames(self, say("Add photographs"), "", kinds)
         self.add_files([Path(name) for name in names])
 
     def _save_and_add(self) -> None:
@@ -227,7 +235,3 @@ class PhotographStrip(QWidget):
         self.said.setVisible(bool(words_said))
         set_tone(self.said, "tone", "attention")
         self.save_first.setVisible(offers_saving)
-
-
-def _count(waiting: int) -> str:
-    return "This one is added" if waiting == 1 else f"These {waiting} are added"

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QWidget
 
 from aligner.drawing.strokes import words
 from aligner.drawing.theme import Theme
+from aligner.language import say
 from aligner.window.inspect.photograph_picture import picture
 
 Shown = tuple[str, Path | None]
@@ -71,7 +72,7 @@ class PhotographView(QWidget):
         image = picture(file, int(inside.width() * dots), int(inside.height() * dots))
         centre = Qt.AlignmentFlag.AlignHCenter
         if image is None:
-            text = f"{Path(name).name} is missing, or cannot be read"
+            text = say("{name} is missing, or cannot be read", name=Path(name).name)
             words(painter, theme, inside, text, role="attention", align=centre)
         else:
             size = image.size().toSizeF() / dots
@@ -79,16 +80,20 @@ class PhotographView(QWidget):
             corner = QPointF(middle.x() - size.width() / 2, middle.y() - size.height() / 2)
             painter.drawImage(QRectF(corner, size), image)
         under = QRectF(frame.left(), frame.bottom() - line, frame.width(), line)
-        words(painter, theme, under, f"{self._caption()}. Escape goes back.", align=centre)
+        text = f"{self._caption()}. {say('Escape goes back.')}"
+        words(painter, theme, under, text, align=centre)
 
     def _caption(self) -> str:
         name, _ = self._photographs[self._place]
         count = len(self._photographs)
-        of = f"{self._place + 1} of {count}: " if count > 1 else ""
-        return f"{of}{Path(name).name}"
+        name = Path(name).name
+        if count < 2:
+            return name
+        return say("{number} of {total}: {name}", number=self._place + 1, total=count, name=name)
 
     def _say(self) -> None:
-        self.setAccessibleName(f"photograph {self._caption()}" if self._photographs else "")
+        said = say("photograph {caption}", caption=self._caption()) if self._photographs else ""
+        self.setAccessibleName(said)
         self.update()
 
     def _step(self, by: int) -> None:

@@ -13,13 +13,14 @@ from aligner.drawing.theme import Theme
 from aligner.job import Job
 from aligner.job.edits_inspect import with_finding
 from aligner.job.inspect import Finding, Place
+from aligner.language import say
 from aligner.units.preferred import Preferred
-from aligner.window.inspect.doors import PlaceDoors
+from aligner.window.inspect.doors import PlaceDoors, step_name
 from aligner.window.inspect.list import PARTS, InspectList
 from aligner.window.inspect.panel import InspectPanel
 from aligner.window.inspect.parts import PartsPage
 from aligner.window.inspect.photograph_view import PhotographView
-from aligner.window.inspect.words import count_words, headline, whole_words
+from aligner.window.inspect.words import count_words, given_words, headline, whole_words
 from aligner.window.open_job import OpenJob
 from aligner.window.widgets.folding_row import FoldingRow
 from aligner.window.widgets.labels import label, main_button
@@ -60,7 +61,7 @@ class InspectStage(QWidget):
         self._stack.addWidget(self.parts)
         self._stack.addWidget(self.large)
         self.count = label("", "quiet")
-        self.next = main_button("Next   Enter")
+        self.next = main_button(say("Next   Enter"))
         foot = WrappingRow()
         foot.add(self.count)
         foot.add_room()
@@ -88,7 +89,7 @@ class InspectStage(QWidget):
         standing = self._standing()
         if standing is None:
             return whole_words(self._inspection)
-        return headline(standing), standing.point.how
+        return headline(standing), say(standing.point.how)
 
     def refresh(self) -> None:
         """Show the job as it is now."""
@@ -140,7 +141,7 @@ class InspectStage(QWidget):
         if panel is not None:
             QWidget.setTabOrder(panel.photographs.add, self.next)  # as the eye goes
         is_finished = self._in_hand == PARTS and self._inspection.next_place is None
-        self.next.setText("Go on to Build   Enter" if is_finished else "Next   Enter")
+        self.next.setText(say("Go on to Build   Enter") if is_finished else say("Next   Enter"))
 
     def _choose(self, place: Place) -> None:
         self._show_photograph_no_more()
@@ -151,9 +152,10 @@ class InspectStage(QWidget):
     def _give(self, place: Place, finding: Finding) -> None:
         at = self._now()
         standing = self._inspection.at_place(place)
-        title = standing.title.lower() if standing else place[0]
+        title = standing.title if standing else place[0]
         self._open_job.edit(
-            f"{title}: {finding.value}", lambda job: with_finding(job, place, finding, at)
+            step_name(title, given_words(finding)),
+            lambda job: with_finding(job, place, finding, at),
         )
 
     def _enter(self, place: Place) -> None:

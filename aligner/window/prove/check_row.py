@@ -17,6 +17,8 @@ from PySide6.QtWidgets import (
 from aligner.drawing.theme import GAP, ROOM
 from aligner.job import Check
 from aligner.job.final_checks import FinalCheck
+from aligner.language import say
+from aligner.window.inside import inside
 from aligner.window.widgets.labels import Caution
 from aligner.window.widgets.page import wrapping
 
@@ -64,12 +66,13 @@ class CheckRow(QWidget):
 
     def __init__(self, name: str, about: FinalCheck | None) -> None:
         super().__init__()
-        self.tick = Tick(name)
+        title = say(name)
+        self.tick = Tick(title)
         self.tick.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.tick.setAccessibleName(name)
+        self.tick.setAccessibleName(title)
         self.note = QLineEdit()
-        self.note.setPlaceholderText("what was noticed")
-        self.note.setAccessibleName(f"Note on: {name}")
+        self.note.setPlaceholderText(say("what was noticed"))
+        self.note.setAccessibleName(say("Note on: {name}", name=title))
         line = QHBoxLayout()
         line.setSpacing(ROOM)
         line.addWidget(self.tick, 1)
@@ -79,10 +82,11 @@ class CheckRow(QWidget):
         column.setSpacing(4)
         column.addLayout(line)
         if about is not None:
-            self.tick.setAccessibleDescription(about.how)
-            column.addWidget(wrapping(about.how, "quiet"))
+            how = say(about.how)
+            self.tick.setAccessibleDescription(how)
+            column.addWidget(wrapping(how, "quiet"))
             if about.caution:
-                column.addWidget(Caution(about.caution[:1].lower() + about.caution[1:]))
+                column.addWidget(Caution(inside(say(about.caution))))
         self.tick.clicked.connect(lambda is_done: self.ticked.emit(name, is_done))
         self.note.textEdited.connect(lambda _: self.typed.emit())
         self.note.editingFinished.connect(self.left)

@@ -19,6 +19,7 @@ from aligner.drawing.theme import GAP, Theme
 from aligner.errors import AlignerError
 from aligner.job import Job
 from aligner.job.edits_tighten import without_recheck
+from aligner.language import say
 from aligner.sheet.quantities import Torque
 from aligner.units.preferred import Preferred
 from aligner.window.open_job import OpenJob
@@ -37,8 +38,8 @@ class RecheckCard(Card):
         show: Preferred,
         now: Callable[[], datetime],
     ) -> None:
-        super().__init__("Checked again on the road")
-        self.setAccessibleName("fasteners checked again on the road")
+        super().__init__(say("Checked again on the road"))
+        self.setAccessibleName(say("fasteners checked again on the road"))
         self._open_job = open_job
         self._theme = theme
         self._show = show
@@ -62,10 +63,16 @@ class RecheckCard(Card):
             self.rows[row.key].show_standing(row)
         done = sum(row.is_done for row in rows)
         self.words.setText(
-            f"{done} of {len(rows)} checked again. Set the wrench and see whether anything moves."
+            say(
+                "{done} of {total} checked again. Set the wrench and see whether anything moves.",
+                done=done,
+                total=len(rows),
+            )
             if rows
-            else "The sheet asks for no fastener to be checked again. The Bike stage is where a "
-            "distance is given."
+            else say(
+                "The sheet asks for no fastener to be checked again. The Bike stage is where a "
+                "distance is given."
+            )
         )
 
     def _make_rows(self, rows: tuple[RecheckStanding, ...]) -> None:
@@ -76,8 +83,8 @@ class RecheckCard(Card):
                 widget.deleteLater()
         self.rows = {}
         for after_km, group in groupby(rows, lambda row: row.after_km):
-            heading = label(f"After {self._show.show_distance(after_km)}", "strong")
-            self._column.addWidget(heading)
+            distance = self._show.show_distance(after_km)
+            self._column.addWidget(label(say("After {distance}", distance=distance), "strong"))
             for row in group:
                 made = RecheckRow(self._theme, self._show)
                 made.ticked.connect(self._tick)
@@ -89,14 +96,14 @@ class RecheckCard(Card):
         row = self.rows[key]
         try:
             self._open_job.edit(
-                f"checked again: {row.title}",
+                say("checked again: {title}", title=row.title),
                 lambda job: with_recheck(job, key, self._now(), torque=torque, wrench=wrench),
             )
         except AlignerError as refusal:
-            row.say(f"Not ticked. {refusal}.")
+            row.say(say("Not ticked. {why}.", why=refusal))
 
     def _untick(self, key: str) -> None:
         self._open_job.edit(
-            f"to check again: {self.rows[key].title}",
+            say("to check again: {title}", title=self.rows[key].title),
             lambda job: without_recheck(job, key, self._now()),
         )

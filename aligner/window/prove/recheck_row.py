@@ -7,6 +7,8 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from aligner.assessment.rechecks import RecheckStanding
 from aligner.drawing.theme import GAP, Theme
+from aligner.job import LogEntry
+from aligner.language import say
 from aligner.sheet.quantities import Torque
 from aligner.units import UnreadableQuantity
 from aligner.units.preferred import Preferred
@@ -37,7 +39,7 @@ class RecheckRow(QWidget):
         self.tick = Tick("")
         self.tick.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.tick.setMinimumHeight(theme.px(34))
-        self.value = TypedLine("value seen on the wrench", "value seen")
+        self.value = TypedLine(say("value seen on the wrench"), say("value seen"))
         self.value.setFixedWidth(theme.px(150))
         self.value.setMinimumHeight(theme.px(34))
         self.about = label("", "small", wraps=True)
@@ -77,7 +79,7 @@ class RecheckRow(QWidget):
             self.say("")
         self._offered = offered
         self.value.setVisible(not standing.is_done)
-        self.value.setAccessibleName(f"value seen on {standing.title}")
+        self.value.setAccessibleName(say("value seen on {title}", title=standing.title))
         self.about.setText(self._about(standing))
         self.tick.setAccessibleDescription(self.about.text())
 
@@ -109,12 +111,16 @@ class RecheckRow(QWidget):
             seen = Torque.typed(self.value.text(), self._show.torque)
         except UnreadableQuantity as refusal:
             is_empty = not self.value.text().strip()
-            self.say("Type the value seen." if is_empty else f"Not understood: {refusal}.")
+            self.say(
+                say("Type the value seen.")
+                if is_empty
+                else say("Not understood: {why}.", why=refusal)
+            )
             self.value.setFocus(Qt.FocusReason.OtherFocusReason)
             return
         asked = self._doubt(standing, seen)
         if asked and self._agreed != self.value.text():
-            self.say(f"{asked} Type it over, or Enter once more to keep it.")
+            self.say(f"{asked} {say('Type it over, or Enter once more to keep it.')}")
             self._agreed = self.value.text()
             return
         tool = standing.tool
@@ -141,14 +147,28 @@ class RecheckRow(QWidget):
     def _about(self, standing: RecheckStanding) -> str:
         entry, torque, tool = standing.entry, standing.torque, standing.tool
         if entry is not None:
-            seen = f", {entry.torque} seen" if entry.torque else ""
-            wrench = f" on {entry.wrench}" if entry.wrench else ""
-            return f"Checked {entry.at:%Y-%m-%d %H:%M}{seen}{wrench}."
+            return _checked_words(entry)
         if torque is None:
-            return "The torque is missing: take it from the maker's manual."
+            return say("The torque is missing: take it from the maker's manual.")
         said = self._show.show_torque(torque.target_nm)
         if torque.low_nm < torque.high_nm:
             said = f"{said}, {span_words(torque.low_nm, torque.high_nm, self._show)}"
         if tool is not None and tool.can_be_set:
-            return f"{said}. Set {tool.setting_text} on the {tool.words}."
+            setting = say(
+                "Set {setting} on the {wrench}.", setting=tool.setting_text, wrench=tool.words
+            )
+            return f"{said}. {setting}"
         return f"{said}."
+
+
+def _checked_words(entry: LogEntry) -> str:
+    """When it was checked, the torque seen and the wrench, where they were given."""
+    at = f"{entry.at:%Y-%m-%d %H:%M}"
+    torque, wrench = entry.torque, entry.wrench
+    if torque and wrench:
+        return say("Checked {at}, {torque} seen on {wrench}.", at=at, torque=torque, wrench=wrench)
+    if torque:
+        return say("Checked {at}, {torque} seen.", at=at, torque=torque)
+    if wrench:
+        return say("Checked {at} on {wrench}.", at=at, wrench=wrench)
+    return say("Checked {at}.", at=at)

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QWidget
 
 from aligner.drawing.theme import ROOM, Theme
 from aligner.job import SignOff
+from aligner.language import say
 from aligner.window.widgets.labels import Card, label, main_button, set_tone
 from aligner.window.widgets.page import wrapping
 
@@ -29,18 +30,18 @@ class SignOffCard(Card):
     opened_again = Signal()
 
     def __init__(self, theme: Theme) -> None:
-        super().__init__("Sign-off")
+        super().__init__(say("Sign-off"))
         self._open = ""
         self._signed: SignOff | None = None
         self._was_refused = False
         self.name = QLineEdit()
-        self.name.setPlaceholderText("name of who did the work")
-        self.name.setAccessibleName("Name for the sign-off")
+        self.name.setPlaceholderText(say("name of who did the work"))
+        self.name.setAccessibleName(say("Name for the sign-off"))
         self.name.setMinimumWidth(theme.px(260))
         self.on = label("")
-        self.button = main_button("Sign off")
+        self.button = main_button(say("Sign off"))
         self.who = label("", "value")
-        self.open_again = QPushButton("Open again")
+        self.open_again = QPushButton(say("Open again"))
         for button in (self.button, self.open_again):
             button.setAccessibleName(button.text())
         line = QHBoxLayout()
@@ -59,7 +60,7 @@ class SignOffCard(Card):
     def show_sign_off(self, signed: SignOff | None, what_is_open: str, today: date) -> None:
         """Show who signed, or what keeps the job from being signed ("" if nothing does)."""
         self._signed, self._open = signed, what_is_open
-        self.on.setText(f"on {today}")
+        self.on.setText(say("on {day}", day=today))
         self._show()
 
     def _show(self) -> None:
@@ -69,8 +70,12 @@ class SignOffCard(Card):
             widget.setVisible((widget in after) == (self._signed is not None))
         text = self._refusal_words()
         if self._signed is not None:
-            self.who.setText(f"Signed off by {self._signed.name} on {self._signed.on}")
-            text = f"It no longer holds: {self._open}. Open it again." if self._open else ""
+            self.who.setText(
+                say("Signed off by {name} on {day}", name=self._signed.name, day=self._signed.on)
+            )
+            text = ""
+            if self._open:
+                text = say("It no longer holds: {why}. Open it again.", why=self._open)
         self._was_refused = self._was_refused and bool(text)
         self.refusal.setText(text)
         self.refusal.setVisible(bool(text))
@@ -80,9 +85,9 @@ class SignOffCard(Card):
 
     def _refusal_words(self) -> str:
         if self._open:
-            return f"It cannot be signed off yet: {self._open}."
+            return say("It cannot be signed off yet: {why}.", why=self._open)
         if not self.name.text().strip():
-            return "Nobody signs yet: give the name of who did the work."
+            return say("Nobody signs yet: give the name of who did the work.")
         return ""
 
     def _sign(self) -> None:

@@ -26,7 +26,9 @@ from aligner.job.edits_prove import (
 )
 from aligner.job.final_checks import checks_of, final_checks, open_checks
 from aligner.job.stamps import now_here
+from aligner.language import say, say_count
 from aligner.units.preferred import Preferred
+from aligner.window.inside import inside
 from aligner.window.open_job import OpenJob
 from aligner.window.prove.check_row import CheckRow
 from aligner.window.prove.job_summary import summary_rows
@@ -43,8 +45,8 @@ class RoadTestNote(QPlainTextEdit):
         super().__init__()
         self._keep = keep
         self.setTabChangesFocus(True)
-        self.setAccessibleName("Road test")
-        self.setPlaceholderText("where, how far, what was felt, what was changed after it")
+        self.setAccessibleName(say("Road test"))
+        self.setPlaceholderText(say("where, how far, what was felt, what was changed after it"))
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
         """Keep the note."""
@@ -69,8 +71,8 @@ class ProveStage(QWidget):
         self._today = today or (lambda: now().date())
         self._summary: list[list[Cell]] = []
         self.rows: dict[str, CheckRow] = {}
-        self.page = Page("Final checks and sign-off")
-        self._checks_card = Card("Final checks, brakes first")
+        self.page = Page(say("Final checks and sign-off"))
+        self._checks_card = Card(say("Final checks, brakes first"))
         self._checks = QVBoxLayout()
         self._checks.setSpacing(GAP)
         self._checks_card.column.addLayout(self._checks)
@@ -79,7 +81,7 @@ class ProveStage(QWidget):
         self.road_test = RoadTestNote(self._keep_typing)
         self.road_test.setFixedHeight(theme.px(96))
         self.road_test.textChanged.connect(self._road_test_typed)
-        road_card = Card("Road test")
+        road_card = Card(say("Road test"))
         road_card.column.addWidget(self.road_test)
         self.summary_place = QVBoxLayout()
         summary = QWidget()
@@ -107,35 +109,41 @@ class ProveStage(QWidget):
             return self._after_sign_off(signed)
         if not tightening.is_finished:
             return (
-                "Finish the tightening list first.",
-                f"{self._list_words()}. The checks can be begun meanwhile.",
+                say("Finish the tightening list first."),
+                f"{self._list_words()}. {say('The checks can be begun meanwhile.')}",
             )
         waiting = open_checks(job)
         if waiting:
             how = {check.name: check.how for check in final_checks()}
-            name = waiting[0][:1].lower() + waiting[0][1:]
-            return f"Next check: {name}.", how.get(waiting[0], "")
+            name = inside(say(waiting[0]))
+            return say("Next check: {name}.", name=name), say(how.get(waiting[0], ""))
         left = self._left_undone()
         if left:
-            return "Not ready to sign off.", f"{left[0][:1].upper()}{left[0][1:]}."
-        return "Ready to sign off.", "Every check is done and every step of the list is ticked."
+            return say("Not ready to sign off."), f"{left[0][:1].upper()}{left[0][1:]}."
+        return (
+            say("Ready to sign off."),
+            say("Every check is done and every step of the list is ticked."),
+        )
 
     def _after_sign_off(self, signed: SignOff) -> tuple[str, str]:
         still_open = self.what_is_open()
         if still_open:
             return (
-                "The sign-off does not hold any more.",
-                f"{still_open[:1].upper()}{still_open[1:]}. Open it again, and finish it.",
+                say("The sign-off does not hold any more."),
+                f"{still_open[:1].upper()}{still_open[1:]}. {say('Open it again, and finish it.')}",
             )
         waiting = [row for row in self._open_job.assessment.rechecks if not row.is_done]
-        by = f"Signed off by {signed.name} on {signed.on}."
+        by = say("Signed off by {name} on {day}.", name=signed.name, day=signed.on)
         if not waiting:
-            return "Signed off.", by
+            return say("Signed off."), by
         distance = self._show.show_distance(waiting[0].after_km)
-        first = f"After {distance}: {waiting[0].title}."
-        if len(waiting) == 1:
-            return "1 fastener is still to be checked again.", f"{first} {by}"
-        return f"{len(waiting)} fasteners are still to be checked again.", f"{first} {by}"
+        first = say("After {distance}: {title}.", distance=distance, title=waiting[0].title)
+        left = say_count(
+            "{count} fastener is still to be checked again.",
+            "{count} fasteners are still to be checked again.",
+            len(waiting),
+        )
+        return left, f"{first} {by}"
 
     def _left_undone(self) -> list[str]:
         """What the other stages leave open: parts to fit, and things not back on the bike."""
@@ -143,11 +151,18 @@ class ProveStage(QWidget):
         found = []
         parts = assessment.inspection.open_parts
         if parts:
-            what = "1 part" if len(parts) == 1 else f"{len(parts)} parts"
-            found.append(f"{what} to replace not fitted yet (see Inspect)")
+            found.append(
+                say_count(
+                    "{count} part to replace not fitted yet (see Inspect)",
+                    "{count} parts to replace not fitted yet (see Inspect)",
+                    len(parts),
+                )
+            )
         not_back = assessment.strip.not_back
         if not_back:
-            found.append(f"not back on the bike yet: {', '.join(not_back)} (see Strip)")
+            found.append(
+                say("not back on the bike yet: {parts} (see Strip)", parts=", ".join(not_back))
+            )
         for notice in assessment.tightening.notices:
             if notice.where == "log" and notice.level is Level.ATTENTION:
                 found.append(notice.text.removesuffix("."))
@@ -166,7 +181,8 @@ class ProveStage(QWidget):
         signed = job.prove.sign_off
         self._show_checks(is_signed=signed is not None)
         is_finished = self._open_job.assessment.tightening.is_finished
-        self.list_ticked.setText(f"Every step of the list ticked: {self._list_words()}")
+        how_far = self._list_words()
+        self.list_ticked.setText(say("Every step of the list ticked: {how_far}", how_far=how_far))
         self.list_ticked.setAccessibleName(self.list_ticked.text())
         set_tone(self.list_ticked, "tone", "" if is_finished else "attention")
         if self.road_test.toPlainText() != job.prove.road_test and not self._is_typing_road_test():
@@ -182,20 +198,27 @@ class ProveStage(QWidget):
         found = []
         checks = open_checks(self._open_job.job)
         if checks:
-            first = checks[0][:1].lower() + checks[0][1:]
-            more = f"{len(checks)} final checks are open, the first: {first}"
-            found.append(more if len(checks) > 1 else f"one final check is open: {first}")
+            found.append(
+                say_count(
+                    "one final check is open: {first}",
+                    "{count} final checks are open, the first: {first}",
+                    len(checks),
+                    first=inside(say(checks[0])),
+                )
+            )
         if not tightening.is_finished:
-            found.append(f"the list is open ({self._list_words()})")
+            found.append(say("the list is open ({how_far})", how_far=self._list_words()))
         found += self._left_undone()
-        return "; and ".join(found)
+        return f"; {say('and', meaning='between clauses')} ".join(found)
 
     def _list_words(self) -> str:
         tightening = self._open_job.assessment.tightening
         if not tightening.steps:
-            why = tightening.notices[0].text if tightening.notices else "it has no steps yet"
+            none_yet = say("it has no steps yet")
+            why = tightening.notices[0].text if tightening.notices else none_yet
             return why.removesuffix(".")
-        return f"{tightening.done_count} of {len(tightening.steps)} steps"
+        done, total = tightening.done_count, len(tightening.steps)
+        return say("{done} of {total} steps", done=done, total=total)
 
     def _show_checks(self, *, is_signed: bool) -> None:
         checks = checks_of(self._open_job.job)
@@ -239,7 +262,7 @@ class ProveStage(QWidget):
     def _tick(self, name: str, is_done: bool) -> None:
         self._keep_typing()
         self._open_job.edit(
-            "final check" if is_done else "final check opened",
+            say("final check") if is_done else say("final check opened"),
             lambda job: with_check(job, name, is_done),
         )
 
@@ -257,7 +280,7 @@ class ProveStage(QWidget):
     def _keep_typing(self) -> None:
         """Keep whatever was typed as one undoable step."""
         if self._is_typing_road_test() or any(row.is_being_typed for row in self.rows.values()):
-            self._open_job.edit("note", self._with_typing)
+            self._open_job.edit(say("note"), self._with_typing)
             self._end_typing()
 
     def _end_typing(self) -> None:
@@ -294,11 +317,11 @@ class ProveStage(QWidget):
             if old is not None:
                 old.hide()
                 old.deleteLater()
-        self.summary_place.addWidget(table_card("The job", ("", ""), rows, (3, 9)))
+        self.summary_place.addWidget(table_card(say("The job"), ("", ""), rows, (3, 9)))
 
     def _sign(self, name: str) -> None:
         on = self._today()
-        self._open_job.edit("sign-off", lambda job: with_sign_off(job, name, on))
+        self._open_job.edit(say("sign-off"), lambda job: with_sign_off(job, name, on))
 
     def _open_again(self) -> None:
-        self._open_job.edit("open again", without_sign_off)
+        self._open_job.edit(say("open again"), without_sign_off)
