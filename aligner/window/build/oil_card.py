@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF, Qt, Signal
-from PySide6.QtGui import QPainter
+from PySide6.QtGui import QFontMetrics, QPainter
 
 from aligner.assessment.build import BuildAssessment
 from aligner.drawing.leg_section import (
@@ -126,7 +126,7 @@ class OilCard(DrawingCard):
     def _picture_room(self) -> QRectF:
         room = self.room()
         side = self._box_width() + self.theme.px(6)
-        foot = self.theme.px(54)
+        foot = self.theme.px(30) + self._said_height()
         return room.adjusted(side, self.theme.px(20), -side, -foot)
 
     def _paint_what_to_do(
@@ -175,6 +175,13 @@ class OilCard(DrawingCard):
             align=align,
         )
 
+    def _said_height(self) -> int:
+        """Height of the words over the strip: a language of long words takes a second line."""
+        said = difference_words(self._found.oil, self._show) if self._found else ""
+        metrics = QFontMetrics(self.theme.font(TypeSize.TEXT, bold=True))
+        lines = 2 if metrics.horizontalAdvance(said) > self.room().width() else 1
+        return lines * self.theme.px(24)
+
     def _paint_strip(self, painter: QPainter) -> None:
         if self._found is None:
             return
@@ -182,7 +189,8 @@ class OilCard(DrawingCard):
         room = self.room()
         height = self.theme.px(14)
         box = QRectF(room.left(), room.bottom() - height, room.width(), height)
-        line = QRectF(room.left(), box.top() - self.theme.px(30), room.width(), self.theme.px(24))
+        said = self._said_height()
+        line = QRectF(room.left(), box.top() - self.theme.px(6) - said, room.width(), said)
         is_out = oil.difference is not None and oil.difference.verdict is Verdict.OUT
         words(
             painter,

@@ -75,11 +75,11 @@ def leg_line(side: str, leg: LegOilAssessment, show: Preferred) -> str:
         parts.append(_against_wanted_words(leg.against_wanted, show))
     if leg.change_ml is not None and leg.verdict is not Verdict.WITHIN:
         size = show_volume(abs(leg.change_ml), show)
-        if leg.change_expanded_ml is not None:
-            size = f"{size}, ± {show_volume(leg.change_expanded_ml, show)}"
         parts.append(
             say("add {size}", size=size) if leg.change_ml > 0 else say("draw off {size}", size=size)
         )
+        if leg.change_expanded_ml is not None:
+            parts.append(f"± {show_volume(leg.change_expanded_ml, show)}")
     return ", ".join(parts)
 
 
