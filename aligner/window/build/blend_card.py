@@ -25,6 +25,12 @@ _QUANTITIES: tuple[tuple[str, str, type[Quantity]], ...] = (
     ("wanted", marked("wanted"), Viscosity),
     ("amount", marked("amount in all"), Volume),
 )
+_GUIDES = {
+    "first": "viscosity",
+    "second": "viscosity",
+    "wanted": "viscosity",
+    "amount": "poured_oil",
+}
 _NAMES = {"first": marked("first oil's name"), "second": marked("second oil's name")}
 
 
@@ -47,7 +53,7 @@ class BlendCard(Card):
             name: WordLine(theme, say(words), say(words)) for name, words in _NAMES.items()
         }
         self.boxes = {
-            name: ReadingBox(theme, say(words), kind, show.unit(kind.dimension), cells=1)
+            name: ReadingBox(theme, say(words), kind, show.unit(kind.dimension), 1, _GUIDES[name])
             for name, words, kind in _QUANTITIES
         }
         grid = QGridLayout()

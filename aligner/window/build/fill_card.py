@@ -47,7 +47,7 @@ class FillCard(Card):
         self.again = QPushButton(say("Read the gaps again"))
         self.oil = WordLine(theme, say("oil that went in"), say("name on the bottle"))
         self.volumes = {
-            side: ReadingBox(theme, say(words), Volume, show.volume, cells=1)
+            side: ReadingBox(theme, say(words), Volume, show.volume, 1, "poured_oil")
             for side, words in _VOLUMES.items()
         }
         self.said = wrapping("")

@@ -50,7 +50,7 @@ class OilCard(DrawingCard):
         self._job = Job()
         self._found: BuildAssessment | None = None
         self.boxes = {
-            side: ReadingBox(theme, say(words), Length, show.length)
+            side: ReadingBox(theme, say(words), Length, show.length, guide="air_gap")
             for side, words in _GAPS.items()
         }
         for side, box in self.boxes.items():

@@ -23,11 +23,11 @@ from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.reading_box import ReadingBox
 
 _BOXES = (
-    ("extended", marked("extended")),
-    ("static_down", marked("alone, pushed down")),
-    ("static_up", marked("alone, lifted")),
-    ("rider_down", marked("rider, pushed down")),
-    ("rider_up", marked("rider, lifted")),
+    ("extended", marked("extended"), "sag_extended"),
+    ("static_down", marked("alone, pushed down"), "sag_pushed"),
+    ("static_up", marked("alone, lifted"), "sag_lifted"),
+    ("rider_down", marked("rider, pushed down"), "sag_pushed"),
+    ("rider_up", marked("rider, lifted"), "sag_lifted"),
 )
 _AFTER_THE_GAUGE = "rider_down"
 _HOW = marked(
@@ -55,8 +55,8 @@ class SagCard(Card):
         self._show = show
         self.gauge = Choice(theme, say("gauge of the sag lengths"))
         self.boxes = {
-            name: ReadingBox(theme, say(words), Length, show.length, cells=2)
-            for name, words in _BOXES
+            name: ReadingBox(theme, say(words), Length, show.length, 2, guide)
+            for name, words, guide in _BOXES
         }
         with_gauge = QWidget()
         side = QHBoxLayout(with_gauge)

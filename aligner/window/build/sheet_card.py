@@ -81,6 +81,20 @@ _VALUES: tuple[tuple[str, str, type[Quantity]], ...] = (
     ("sag.rider_low", marked("rider sag, least"), ShareOrLength),
     ("sag.rider_high", marked("rider sag, most"), ShareOrLength),
 )
+#: How what the manual does not print can be measured; all else is only ever taken from it.
+_GUIDES = {
+    "bore": "tube_bore",
+    "rod": "rod_diameter",
+    "travel": "travel",
+    "sliding_tube": "sliding_tube",
+    "spring.spacer": "spacer",
+    "spring.preload": "spring_preload",
+    "spring.displaced": "spring_volume",
+    "spring.rate": "spring_rate",
+    "spring.second_rate": "spring_rate",
+    "spring.rate_changes_at": "spring_rate",
+    "bearing.radius": "pull_radius",
+}
 _NEEDED = {"oil.air_gap", "oil.air_gap_tolerance", "bore", "travel"}
 _IN_A_ROW = 4
 _COILS: tuple[tuple[object, str], ...] = (
@@ -115,6 +129,7 @@ class SheetCard(Card):
                 kind,
                 "%" if kind is ShareOrLength else show.unit(kind.dimension),
                 cells=1,
+                guide=_GUIDES.get(path, "from_the_manual"),
             )
             for path, words, kind in _VALUES
         }

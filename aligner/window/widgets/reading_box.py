@@ -16,6 +16,7 @@ from aligner.drawing.theme import Theme
 from aligner.language import say
 from aligner.sheet.quantities import Quantity
 from aligner.units import UnreadableQuantity
+from aligner.window.measuring.guides import measured_by
 from aligner.window.widgets.labels import label, set_tone
 
 FEWEST_CELLS = 3
@@ -75,8 +76,10 @@ class ReadingBox(QFrame):
         kind: type[Quantity],
         unit: str,
         cells: int = FEWEST_CELLS,
+        guide: str = "",
     ) -> None:
         super().__init__()
+        measured_by(self, guide)
         self.setObjectName("card")
         self._theme = theme
         self._kind = kind

@@ -1,0 +1,1 @@
+"""How each reading is taken: two sentences and a small drawing beside the box in hand."""
