@@ -60,7 +60,8 @@ class FastenersCard(Card):
         self._none = wrapping(say("missing: no fasteners on the sheet"), tone="attention")
         self._rows = QVBoxLayout()
         self._rows.setSpacing(GAP)
-        self.column.addLayout(self._headings())
+        self._headings = self._headings_made()
+        self.column.addLayout(self._headings)
         self.column.addWidget(self._none)
         self.column.addLayout(self._rows)
         self.column.addLayout(self._adding())
@@ -73,6 +74,7 @@ class FastenersCard(Card):
         for place, row in enumerate(self.rows.values()):
             row.show_fastener(sheet, place)
         self._none.setVisible(not names)
+        self._align_columns()
 
     def end_typing(self) -> None:
         """From here on every row shows what the sheet holds."""
@@ -89,7 +91,14 @@ class FastenersCard(Card):
         if self.rows:
             self._go_to(next(iter(self.rows.values())), "torque")
 
-    def _headings(self) -> QGridLayout:
+    def _align_columns(self) -> None:
+        """Give every row the first column that the longest name needs."""
+        widest = max((row.open_button.sizeHint().width() for row in self.rows.values()), default=0)
+        self._headings.setColumnMinimumWidth(0, widest)
+        for row in self.rows.values():
+            row.open_button.setMinimumWidth(widest)
+
+    def _headings_made(self) -> QGridLayout:
         grid = QGridLayout()
         grid.setHorizontalSpacing(GAP)
         for column, (heading, width) in enumerate(zip(_HEADINGS, WIDTHS, strict=True)):

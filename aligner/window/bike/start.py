@@ -54,10 +54,11 @@ class StartCard(Card):
         self.from_file.setMinimumHeight(theme.px(HEIGHT))
         names = QVBoxLayout()
         names.setSpacing(4)
-        for box in (self.name, self.title):
+        titles = [label(box.name) for box in (self.name, self.title)]
+        widest = max(title.sizeHint().width() for title in titles)
+        for title, box in zip(titles, (self.name, self.title), strict=True):
             line = WrappingRow(spacing=ROOM)
-            title = label(box.name)
-            title.setMinimumWidth(theme.px(133))
+            title.setMinimumWidth(max(widest, theme.px(133)))
             line.add(title)
             line.add(box)
             names.addLayout(line)
