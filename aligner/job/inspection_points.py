@@ -44,6 +44,7 @@ class Measure(Part):
         is_halved: what counts is half of the reading (a bend).
         gauge: what it is usually measured with.
         reading: what each reading is, in a few words.
+        guide: key of the guide that shows how it is measured.
     """
 
     limit: LimitKind
@@ -52,6 +53,7 @@ class Measure(Part):
     is_halved: bool
     gauge: str
     reading: str
+    guide: str
 
 
 class InspectionPoint(Part):

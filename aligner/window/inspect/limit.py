@@ -14,6 +14,7 @@ from aligner.sheet.quantities import Length
 from aligner.units import UnreadableQuantity
 from aligner.units.preferred import Preferred
 from aligner.window.inspect.doors import PlaceDoors
+from aligner.window.measuring.guides import measured_by
 from aligner.window.widgets.labels import label, set_tone
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.quiet_choice import QuietChoice
@@ -42,6 +43,7 @@ class LimitLine(QWidget):
             say("{point}: limit", point=point_name), say("limit, {unit}", unit=self._unit)
         )
         self.value.setFixedWidth(theme.px(106))
+        measured_by(self.value, "from_the_manual")
         self.of: QComboBox = QuietChoice(say("{point}: the limit is printed for", point=point_name))
         for of, text in _OF_WORDS.items():
             self.of.addItem(say(text), of)

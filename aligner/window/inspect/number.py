@@ -42,7 +42,8 @@ class NumberEntry(QWidget):
         measure = standing.point.measure
         reading = say(measure.reading) if measure else ""
         self._usual_gauge = say(measure.gauge) if measure else ""
-        self.box = ReadingBox(theme, reading, Length, show.length, _CELLS)
+        guide = measure.guide if measure else ""
+        self.box = ReadingBox(theme, reading, Length, show.length, _CELLS, guide)
         self.box.setFixedWidth(theme.px(280))
         self.gauge = QuietChoice(say("{point}: gauge", point=standing.title))
         self.gauge.setSizeAdjustPolicy(

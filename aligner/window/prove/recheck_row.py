@@ -12,6 +12,7 @@ from aligner.language import say
 from aligner.sheet.quantities import Torque
 from aligner.units import UnreadableQuantity
 from aligner.units.preferred import Preferred
+from aligner.window.measuring.guides import measured_by
 from aligner.window.prove.check_row import Tick
 from aligner.window.tighten.seen_value import doubt, wanted_of
 from aligner.window.tighten.tool_words import span_words
@@ -41,6 +42,7 @@ class RecheckRow(QWidget):
         self.tick.setMinimumHeight(theme.px(34))
         self.value = TypedLine(say("value seen on the wrench"), say("value seen"))
         self.value.setFixedWidth(theme.px(150))
+        measured_by(self.value, "seen_torque")
         self.value.setMinimumHeight(theme.px(34))
         self.about = label("", "small", wraps=True)
         self.words = label("", "text", wraps=True, tone="attention")

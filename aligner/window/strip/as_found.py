@@ -17,6 +17,7 @@ from aligner.language import marked, say
 from aligner.sheet.quantities import Length, Quantity, SignedLength, Volume
 from aligner.units.preferred import Preferred
 from aligner.window.build.fields import Choice, WordLine
+from aligner.window.measuring.guides import measured_by
 from aligner.window.open_job import OpenJob
 from aligner.window.strip.fields import FoundFields
 from aligner.window.strip.note_line import NoteLine
@@ -25,6 +26,21 @@ from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import Page, wrapping
 from aligner.window.widgets.reading_box import ReadingBox
 
+#: How each value is measured.
+_GUIDES = {
+    "protrusion.left": "protrusion",
+    "protrusion.right": "protrusion",
+    "bracket.left": "frame_distance",
+    "bracket.right": "frame_distance",
+    "left.preload": "preload_found",
+    "right.preload": "preload_found",
+    "air_pressure": "air_pressure",
+    "sag.extended": "sag_extended",
+    "sag.static": "sag_as_found",
+    "sag.rider": "sag_as_found",
+    "left.oil": "poured_oil",
+    "right.oil": "poured_oil",
+}
 _PRELOAD_HINT = marked("rings showing, clicks, or a length")
 _WORDS = (
     ("handlebars", marked("handlebars"), marked("from where to where, or a length")),
@@ -221,12 +237,13 @@ class AsFoundView(QWidget):
     def _reading(
         self, path: str, name: str, kind: type[Quantity], unit: str, cells: int
     ) -> ReadingBox:
-        box = ReadingBox(self._theme, name, kind, unit, cells)
+        box = ReadingBox(self._theme, name, kind, unit, cells, _GUIDES[path])
         self.fields.add(path, box, say("{name} as found", name=name))
         return box
 
     def _words(self, path: str, name: str, hint: str) -> WordLine:
         line = NoteLine(self._theme, name, hint)
+        measured_by(line, _GUIDES.get(path, ""))
         self.fields.add(path, line, name)
         return line
 
