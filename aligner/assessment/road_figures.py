@@ -13,21 +13,21 @@ from aligner.assessment.steering import SteeringAssessment, standard_height_mm, 
 from aligner.errors import AlignerError
 from aligner.geometry import Handling, normal_trail_mm, trail_mm
 from aligner.job import Job
-from aligner.language import marked, say
+from aligner.language import say
 
 #: How far both legs may be raised or let down in thought, either way.
 MOST_RISE_MM = 20.0
 
 
 class RoadSubject(StrEnum):
-    """What a road figure is of; the value is its name, to be said where it is shown."""
+    """What a road figure is of."""
 
-    RAKE = marked("rake")
-    TRAIL = marked("trail")
-    NORMAL_TRAIL = marked("normal trail")
-    WHEELBASE = marked("wheelbase")
-    AXLE_LEAN = marked("axle lean")
-    PATCH_SHIFT = marked("tyre patch")
+    RAKE = "rake"
+    TRAIL = "trail"
+    NORMAL_TRAIL = "normal trail"
+    WHEELBASE = "wheelbase"
+    AXLE_LEAN = "axle lean"
+    PATCH_SHIFT = "tyre patch"
 
     @property
     def is_angle(self) -> bool:
@@ -36,13 +36,13 @@ class RoadSubject(StrEnum):
 
 
 class RoadState(StrEnum):
-    """Which state of the front end a figure goes with; the value is to be said where shown."""
+    """Which state of the front end a figure goes with."""
 
-    SHEET = marked("sheet")
-    AS_FOUND = marked("as found")
-    NOW = marked("as it stands")
-    CORRECTED = marked("after the correction")
-    WHAT_IF = marked("what if")
+    SHEET = "sheet"
+    AS_FOUND = "as found"
+    NOW = "as it stands"
+    CORRECTED = "after the correction"
+    WHAT_IF = "what if"
 
 
 @dataclass(frozen=True)

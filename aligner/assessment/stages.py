@@ -44,12 +44,12 @@ _TITLES = {
 
 
 class StageState(StrEnum):
-    """Where a stage stands; the value is to be said where it is shown."""
+    """Where a stage stands."""
 
-    DONE = marked("done")
-    IN_HAND = marked("in hand")
-    BLOCKED = marked("waits")
-    OPEN = marked("not begun")
+    DONE = "done"
+    IN_HAND = "in hand"
+    BLOCKED = "waits"
+    OPEN = "not begun"
 
 
 @dataclass(frozen=True)
