@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen, QPolygonF
 
 from aligner.drawing.theme import Theme, TypeSize
 from aligner.language import decimal_sign
@@ -13,6 +13,9 @@ from aligner.language import decimal_sign
 #: Widths of lines in pixels at 100 % text: outlines are wide, all else is narrow (ISO 128-2).
 WIDE = 1.5
 NARROW = 0.9
+
+#: How much smaller than its own size a text is set at least, to go into its box.
+_LEAST_SHARE = 0.7
 
 
 def outline(painter: QPainter, theme: Theme, fill: str, width: float = WIDE) -> None:
@@ -102,11 +105,19 @@ def words(
     bold: bool = False,
     align: Qt.AlignmentFlag = Qt.AlignmentFlag.AlignLeft,
 ) -> None:
-    """Text in a box, upright between its edges, wrapped where the box is narrow."""
-    painter.setFont(theme.font(size, bold=bold))
+    """Text in a box, upright between its edges, wrapped where the box is narrow.
+
+    What would be cut off even so, as longer words of another language may be, is set smaller.
+    """
+    flags = int(align | Qt.AlignmentFlag.AlignVCenter | Qt.TextFlag.TextWordWrap)
+    font = theme.font(size, bold=bold)
+    points, least = font.pointSizeF(), font.pointSizeF() * _LEAST_SHARE
+    while _is_cut_off(font, box, flags, text) and points > least:
+        points -= 0.5
+        font.setPointSizeF(points)
+    painter.setFont(font)
     painter.setPen(theme.color(role))
-    flags = align | Qt.AlignmentFlag.AlignVCenter | Qt.TextFlag.TextWordWrap
-    painter.drawText(box, int(flags), text)
+    painter.drawText(box, flags, text)
 
 
 def plain_number(number: float) -> str:
@@ -129,6 +140,15 @@ def bubble(
     painter.setFont(theme.font(TypeSize.SMALL, bold=True))
     painter.setPen(theme.color("on_accent" if is_lit else "ink"))
     painter.drawText(disc, int(Qt.AlignmentFlag.AlignCenter), text)
+
+
+def _is_cut_off(font: QFont, box: QRectF, flags: int, text: str) -> bool:
+    """Whether a text does not go into a box: a word too wide, or a line too many."""
+    metrics = QFontMetricsF(font)
+    needed = metrics.boundingRect(box, flags, text)
+    lines = text.count("\n") + 1
+    is_wrapped = needed.height() > (lines + 0.5) * metrics.lineSpacing()
+    return needed.width() > box.width() or (is_wrapped and needed.height() > box.height() + 1)
 
 
 def _head(painter: QPainter, color: QColor, tip: QPointF, along: QPointF, length: float) -> None:

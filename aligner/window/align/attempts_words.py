@@ -8,7 +8,6 @@ from aligner.drawing.attempt_chart import ChartPicture, ChartPoint, chart_reach
 from aligner.gauging import Verdict
 from aligner.language import marked, say
 from aligner.units.preferred import Preferred
-from aligner.window.widgets.pictures import verdict_words
 
 _TITLES = {
     Subject.PROTRUSION: marked("Difference of heights"),
@@ -58,7 +57,7 @@ def attempt_words(series: AttemptSeries, row: AttemptRow, show: Preferred) -> st
     is_off = any(digit in number for digit in "123456789")
     what = f"{way} {sized}" if is_off else say("nought, {size}", size=sized)
     is_missing = row.verdict is Verdict.MISSING
-    verdict = say("no limit to hold it to") if is_missing else verdict_words(row.verdict)
+    verdict = say("no limit to hold it to") if is_missing else say(row.verdict.value)
     return f"{name}: {verdict}, {what}" + (f"\n{row.remark}" if row.remark else "")
 
 

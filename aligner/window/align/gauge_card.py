@@ -163,16 +163,10 @@ class GaugeCard(QWidget):
         self._match_folds(tuple(job.gauges))
         for name, fold in self.folds.items():
             fold.show_gauge(job, name)
-        listed = [
-            known.name
-            for known in known_gauges().values()
-            if job.gauges.keys().isdisjoint((known.name, say(known.name)))
-        ]
-        chosen = self.add_which.value
-        offered = [*listed, _ANOTHER]
-        self.add_which.offer(
-            [(name, say(name), "") for name in offered], chosen if chosen in offered else offered[0]
-        )
+        offered = [(name, name, "") for name in known_gauges() if name not in job.gauges]
+        offered.append((_ANOTHER, say(_ANOTHER), ""))
+        chosen, values = self.add_which.value, [value for value, *_ in offered]
+        self.add_which.offer(offered, chosen if chosen in values else values[0])
 
     def _match_folds(self, names: tuple[str, ...]) -> None:
         if names == tuple(self.folds):
@@ -199,7 +193,7 @@ class GaugeCard(QWidget):
         known = known_gauges().get(str(self.add_which.value))
         taken = self._open_job.job.gauges
         if known is not None:
-            name, gauge = say(known.name), known.for_job()
+            name, gauge = known.name, known.for_job()
         else:
             names = (say("gauge {number}", number=place + 1) for place in range(len(taken) + 1))
             name = next(name for name in names if name not in taken)

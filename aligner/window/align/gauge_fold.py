@@ -94,8 +94,7 @@ class GaugeFold(Fold):
             trouble = refusal if refusal and field == "resolution" else ""
             self.entries[field].show_text(text, trouble)
         self.entries["source"].show_text(gauge.source)
-        # One that was put on the list in another language may still be called by its English name.
-        known = next((g for g in known_gauges().values() if name in (g.name, say(g.name))), None)
+        known = known_gauges().get(name)
         self._how_to.setText(say(known.how_to) if known else "")
         self._how_to.setVisible(known is not None)
         self.remove.setAccessibleName(say("Remove {name}", name=name))

@@ -84,7 +84,11 @@ class HeightCard(DrawingCard):
         found = assessment.protrusion
         wanted = found.advice.readings_needed if found.advice else None
         for side, estimate in (("left", found.left), ("right", found.right)):
-            mean = self._show.show_length(estimate.value_mm) if estimate else say("not read")
+            mean = (
+                self._show.show_length(estimate.value_mm)
+                if estimate
+                else say("not read", meaning="in place of a mean")
+            )
             readings = getattr(job.align.protrusion, side)
             self.boxes[side].show_readings(readings, mean, cells=min(wanted or 0, 8))
         as_found = mean_as_found(job)

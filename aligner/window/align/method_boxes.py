@@ -147,4 +147,8 @@ def _held(field: str, readings: tuple[Quantity, ...]) -> object:
 
 def _mean(readings: tuple[Quantity, ...], show: Preferred) -> str:
     mean = mean_of(readings, None)
-    return show.show_length(mean.value_mm, fine=1) if mean else say("not read")
+    return (
+        show.show_length(mean.value_mm, fine=1)
+        if mean
+        else say("not read", meaning="in place of a mean")
+    )

@@ -40,8 +40,13 @@ _STATES = {
     RoadState.CORRECTED: marked("after the correction"),
     RoadState.WHAT_IF: marked("what if"),
 }
-#: The same in short, where a column's head has little room.
-_HEADINGS = {**_STATES, RoadState.NOW: marked("now"), RoadState.CORRECTED: marked("corrected")}
+#: What stands at a dimension in the drawing, and there where the figure is missing.
+_DRAWN = {
+    RoadSubject.RAKE: (marked("rake {size}"), marked("rake: missing")),
+    RoadSubject.TRAIL: (marked("trail {size}"), marked("trail: missing")),
+    RoadSubject.NORMAL_TRAIL: (marked("normal trail {size}"), marked("normal trail: missing")),
+    RoadSubject.WHEELBASE: (marked("wheelbase {size}"), marked("wheelbase: missing")),
+}
 
 
 def rise_of(step: int, show: Preferred) -> float:
@@ -82,7 +87,17 @@ def refusal_words(supposed: WhatIf, show: Preferred) -> str:
 
 def heading(state: RoadState) -> str:
     """The same in short, at the head of its column."""
-    return say(_HEADINGS[state])
+    match state:
+        case RoadState.SHEET:
+            return say("sheet", meaning="head of a column")
+        case RoadState.AS_FOUND:
+            return say("as found", meaning="head of a column")
+        case RoadState.NOW:
+            return say("now", meaning="head of a column")
+        case RoadState.CORRECTED:
+            return say("corrected", meaning="head of a column")
+        case RoadState.WHAT_IF:
+            return say("what if", meaning="head of a column")
 
 
 def subject_words(subject: RoadSubject) -> str:
@@ -129,13 +144,14 @@ def dimension_words(
     """What stands at the dimensions of the drawing; what is missing is named as missing."""
     said = {}
     for place, subject in _PLACES.items():
-        value, name = table.figures[subject, state].value, subject_words(subject)
+        value = table.figures[subject, state].value
+        drawn, missing = _DRAWN[subject]
         if value is None:
-            said[place] = DimensionWords(say("{what}: missing", what=name), is_missing=True)
+            said[place] = DimensionWords(say(missing), is_missing=True)
         elif subject.is_angle:
-            said[place] = DimensionWords(f"{name} {show.show_angle(value)}")
+            said[place] = DimensionWords(say(drawn, size=show.show_angle(value)))
         else:
-            said[place] = DimensionWords(f"{name} {_length(value, subject, show)}")
+            said[place] = DimensionWords(say(drawn, size=_length(value, subject, show)))
     return said
 
 

@@ -117,7 +117,11 @@ class SquareCard(DrawingCard):
         advice = self._assessment.squaring.advice if self._assessment else None
         wanted = advice.readings_needed if advice else None
         for side, estimate in (("left", pair.left), ("right", pair.right)):
-            mean = self._show.show_length(estimate.value_mm) if estimate else say("not read")
+            mean = (
+                self._show.show_length(estimate.value_mm)
+                if estimate
+                else say("not read", meaning="in place of a mean")
+            )
             box = self.boxes[side]
             box.show_readings(getattr(typed, side), mean, cells=min(wanted or 0, _MOST_CELLS))
             refusals = (

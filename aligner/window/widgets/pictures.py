@@ -12,21 +12,9 @@ from aligner.assessment.squaring import SquaringAssessment
 from aligner.drawing.strokes import plain_number
 from aligner.drawing.tolerance_strip import StripPicture
 from aligner.gauging import Verdict
-from aligner.language import marked, say
+from aligner.language import say
 from aligner.units.preferred import Preferred
 from aligner.units.shown import rounded
-
-_VERDICTS = {
-    Verdict.WITHIN: marked("within"),
-    Verdict.OUT: marked("out"),
-    Verdict.UNSETTLED: marked("unsettled"),
-    Verdict.MISSING: marked("missing"),
-}
-
-
-def verdict_words(verdict: Verdict) -> str:
-    """A verdict in a word."""
-    return say(_VERDICTS[verdict])
 
 
 def strip_of(found: Judged | None) -> StripPicture | None:
@@ -61,12 +49,12 @@ def height_words(found: ProtrusionAssessment, show: Preferred) -> str:
     if found.verdict is Verdict.OUT and difference.verdict is not Verdict.OUT:
         goal = show.show_length(found.goal_mm or 0.0)
         return say("out: not at {goal}; {difference}", goal=goal, difference=unlike)
-    return f"{verdict_words(found.verdict)}: {unlike}"
+    return f"{say(found.verdict.value)}: {unlike}"
 
 
 def square_words(found: SquaringAssessment, show: Preferred) -> str:
     """The bracket's verdict in words."""
-    verdict = verdict_words(found.verdict)
+    verdict = say(found.verdict.value)
     if found.turn is not None:
         return _turn_words(found.turn, verdict, disagree=found.disagree)
     pair = found.leading_pair
@@ -105,7 +93,7 @@ def in_line_words(found: InLineAssessment, show: Preferred) -> str:
     if judged is None:
         why = f". {found.notices[-1].text}" if found.notices else ""
         return f"{what}{why}"
-    verdict = verdict_words(found.verdict)
+    verdict = say(found.verdict.value)
     spread = judged.judgement.expanded_uncertainty
     if spread is None:
         return f"{verdict}: {what}"
