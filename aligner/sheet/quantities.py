@@ -34,13 +34,22 @@ class Quantity:
     signed: ClassVar[bool] = False
 
     @classmethod
-    def typed(cls, text: str, unit_if_bare: str | None = None) -> Self:
+    def typed(
+        cls, text: str, unit_if_bare: str | None = None, *, decimal: str | None = None
+    ) -> Self:
         """What a person typed; a number alone takes `unit_if_bare`.
+
+        Args:
+            text: number and unit.
+            unit_if_bare: the symbol of a unit.
+            decimal: the decimal sign; that of the language spoken if left out.
 
         Raises:
             UnreadableQuantity: in words, with what would be right.
         """
-        found = read_quantity(text, cls.dimension, unit_if_bare=unit_if_bare, signed=cls.signed)
+        found = read_quantity(
+            text, cls.dimension, unit_if_bare=unit_if_bare, signed=cls.signed, decimal=decimal
+        )
         return cls(found.text, found.value)
 
     @classmethod
@@ -48,7 +57,7 @@ class Quantity:
         if isinstance(given, cls):
             return given
         if isinstance(given, str):
-            return cls.typed(given)
+            return cls.typed(given, decimal=".")
         if isinstance(given, (int, float)) and not isinstance(given, bool):
             raise UnreadableQuantity(
                 "",

@@ -1,8 +1,8 @@
 """Reading a quantity that a person typed, or that a document holds.
 
 The trap: nothing may be guessed without a word. A comma is a decimal comma, but `1,450`
-could also be one thousand four hundred and fifty, so it is asked about where the language
-spoken writes decimals with a point; `lb` alone is no
+could also be one thousand four hundred and fifty, so it is asked about; where the language
+spoken writes decimals with a comma, so is `1.450`. `lb` alone is no
 torque; `Nm` is newton metre here and a length of nanometres nowhere.
 """
 
@@ -50,12 +50,17 @@ _SIGN = r"(?P<sign>[+\-−]?)\s*"
 _FRACTION = r"(?:(?P<whole>[0-9]+)[\s\-])?\s*(?P<over>[0-9]+)\s*/\s*(?P<under>[0-9]+)"
 _DECIMAL = r"(?P<decimal>[0-9]+[.,]?[0-9]*|[.,][0-9]+)"
 _NUMBER = re.compile(rf"\s*{_SIGN}(?:{_FRACTION}|{_DECIMAL})\s*(?P<unit>.*?)\s*", re.DOTALL)
-_THOUSANDS_OR_DECIMALS = re.compile(r"[1-9][0-9]{0,2},[0-9]{3}")
+_THOUSANDS_OR_DECIMALS = re.compile(r"[1-9][0-9]{0,2}[.,][0-9]{3}")
 _LONGEST = 60
 
 
 def read_quantity(
-    text: str, dimension: Dimension, *, unit_if_bare: str | None = None, signed: bool = False
+    text: str,
+    dimension: Dimension,
+    *,
+    unit_if_bare: str | None = None,
+    signed: bool = False,
+    decimal: str | None = None,
 ) -> TypedQuantity:
     """The quantity a text means.
 
@@ -64,6 +69,8 @@ def read_quantity(
         dimension: what belongs here.
         unit_if_bare: the symbol of the unit a number alone takes; `None` refuses a bare number.
         signed: whether a negative value makes sense here.
+        decimal: the sign that is always a decimal one: "." in documents; that of the language
+            spoken if left out.
 
     Raises:
         UnreadableQuantity: in words: what was understood and what would be right.
@@ -78,7 +85,7 @@ def read_quantity(
             say("“{text}” does not begin with a number", text=text.strip()),
             _write_as(example),
         )
-    number, magnitude = _number(found, text)
+    number, magnitude = _number(found, text, decimal or decimal_sign())
     unit = _unit(found["unit"], dimension, unit_if_bare, number, example)
     value = magnitude * factor(dimension, unit.symbol)
     found_quantity = TypedQuantity(number, unit.symbol, value)
@@ -107,7 +114,7 @@ def _write_as(example: str) -> str:
     return say("write it as “{example}”", example=example)
 
 
-def _number(found: re.Match[str], text: str) -> tuple[str, float]:
+def _number(found: re.Match[str], text: str, decimal: str) -> tuple[str, float]:
     sign = "-" if found["sign"] in ("-", "−") else ""
     if found["over"]:
         if int(found["under"]) == 0:
@@ -119,15 +126,15 @@ def _number(found: re.Match[str], text: str) -> tuple[str, float]:
         number = f"{sign}{whole}{found['over']}/{found['under']}"
         return number, -magnitude if sign else magnitude
     digits = found["decimal"]
-    if decimal_sign() != "," and _THOUSANDS_OR_DECIMALS.fullmatch(digits):
-        with_point, without = digits.replace(",", "."), digits.replace(",", "")
+    if decimal not in digits and _THOUSANDS_OR_DECIMALS.fullmatch(digits):
+        either = digits.replace(",", ".")
         raise UnreadableQuantity(
             "",
             say(
                 "“{text}” can be read as {decimal} or as {whole}",
                 text=digits,
-                decimal=with_point,
-                whole=without,
+                decimal=either.replace(".", decimal),
+                whole=either.replace(".", ""),
             ),
             say("write one of the two"),
         )

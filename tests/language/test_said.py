@@ -5,7 +5,7 @@ import pytest
 from aligner.language import listed, say, say_count, speak, spoken
 from aligner.units.dimension import LENGTH
 from aligner.units.shown import rounded, shown
-from aligner.units.typed import read_quantity
+from aligner.units.typed import UnreadableQuantity, read_quantity
 
 GERMAN = {
     ("Push it up {size}.", "", -1): "{size} hochschieben.",
@@ -63,6 +63,23 @@ def test_things_are_listed_with_an_and_before_the_last(request):
 def test_numbers_are_written_with_the_decimal_sign_of_the_language():
     assert rounded(-1.25, 2) == "−1,25"
     assert shown(4.25 * 25.4, LENGTH, "in") == "4,250 in"
+
+
+@pytest.mark.parametrize(
+    ("language", "typed", "either"),
+    [("en", "1,450", "1.450"), ("de", "1.450", "1,450")],
+)
+def test_a_sign_that_may_part_thousands_is_asked_about(language, typed, either, request):
+    if language == "de":
+        request.getfixturevalue("german")
+    with pytest.raises(UnreadableQuantity, match=f"as {either} or as 1450"):
+        read_quantity(typed, LENGTH, unit_if_bare="mm")
+    assert read_quantity(either, LENGTH, unit_if_bare="mm").text == "1.450 mm"
+
+
+@pytest.mark.usefixtures("german")
+def test_a_document_has_its_decimal_point_whatever_is_spoken():
+    assert read_quantity("1.450 mm", LENGTH, decimal=".").value == 1.45
 
 
 @pytest.mark.usefixtures("german")

@@ -176,7 +176,7 @@ class BenchStep(QWidget):
         said = ""
         if self.door.value.hasFocus() and text:
             try:
-                seen = Torque.typed(text, self._show.torque).text
+                seen = Torque.typed(text, self._show.torque).said
                 said = say("Torque seen: {torque}", torque=seen)
             except UnreadableQuantity:
                 said = say("Torque seen: “{text}” is not understood", text=text)

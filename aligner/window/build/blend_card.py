@@ -77,7 +77,7 @@ class BlendCard(Card):
             line.show_words(getattr(given, f"{name}_name"))
         for name, box in self.boxes.items():
             value = getattr(given, name)
-            box.show_readings((value,) if value else (), value.text if value else "?")
+            box.show_readings((value,) if value else (), value.said if value else "?")
         self.said.setText(self._words(job, found))
         set_tone(self.said, "tone", "attention" if found.refusal else "")
         self.said.setVisible(bool(self.said.text()))

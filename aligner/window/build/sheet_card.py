@@ -171,7 +171,7 @@ class SheetCard(Card):
         for path, box in self.boxes.items():
             value = _at(legs, path)
             absent = say("missing") if path in _NEEDED else say("not given")
-            box.show_readings((value,) if value else (), value.text if value else absent)
+            box.show_readings((value,) if value else (), value.said if value else absent)
             box.setToolTip(sources.get(f"legs.{path}", ""))
 
     def show_afresh(self, job: Job) -> None:

@@ -193,7 +193,7 @@ class BuildStage(QWidget):
         step = standing.step
         torque = None
         if step.target_nm is not None:
-            torque = Torque.typed(f"{step.target_nm:.4g} N·m")
+            torque = Torque(f"{step.target_nm:.4g} N·m", step.target_nm)
         self._open_job.edit(
             step.title, lambda job: with_tick(job, step.key, self._now(), torque=torque)
         )

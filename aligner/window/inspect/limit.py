@@ -80,7 +80,7 @@ class LimitLine(QWidget):
         self.way.setText(say("At most") if is_most else say("At least"))
         self.of.setVisible(measure.is_halved)
         if not self.value.isModified():
-            self.value.setText(limit.value.text if limit else "")
+            self.value.setText(limit.value.said if limit else "")
         if not self.source.isModified():
             self.source.setText(limit.source if limit else "")
         self.of.setCurrentIndex(

@@ -147,7 +147,7 @@ class ReadingBox(QFrame):
         if self.has_refused_text or self._is_being_typed():
             return
         for cell, reading in zip(self._cells, readings, strict=False):
-            self._fill(cell, reading.text.removesuffix(f" {self._unit}"))
+            self._fill(cell, reading.said.removesuffix(f" {self._unit}"))
         for cell in self._cells[len(readings) :]:
             self._fill(cell, "")
 
