@@ -22,9 +22,9 @@ def fill_menus(window: MainWindow) -> None:
     """Put the menus into the window's menu bar, behind File."""
     bar = window.menuBar()
     edit = bar.addMenu(say("&Edit"))
-    undo = window.open_job.edits.createUndoAction(edit, say("Undo"))
+    undo = window.open_job.edits.createUndoAction(edit, say("Undo", meaning="menu"))
     undo.setShortcuts(Keys.Undo)
-    redo = window.open_job.edits.createRedoAction(edit, say("Redo"))
+    redo = window.open_job.edits.createRedoAction(edit, say("Redo", meaning="menu"))
     redo.setShortcuts(Keys.Redo)
     edit.addActions([undo, redo])
     _add(edit, say("Answer the &question"), "F6", window.question.take_keyboard)
