@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from aligner.assessment.assess import Assessment
-from aligner.assessment.corrections import Subject
+from aligner.assessment.correction import Subject
 from aligner.gauging import Verdict
 from aligner.job import Job, PlateReadings
 from aligner.job.edits_align import with_distances, with_in_line, with_protrusion

@@ -10,13 +10,8 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from aligner.assessment.build import BuildAssessment, assess_build
-from aligner.assessment.corrections import (
-    Correction,
-    Subject,
-    asks_for_in_line,
-    asks_for_squaring,
-    next_correction,
-)
+from aligner.assessment.correction import Correction, Subject
+from aligner.assessment.corrections import asks_for_in_line, asks_for_squaring, next_correction
 from aligner.assessment.in_line import InLineAssessment, assess_in_line
 from aligner.assessment.notice import Level, Notice, attention
 from aligner.assessment.protrusion import ProtrusionAssessment, assess_protrusion

@@ -11,11 +11,12 @@ from datetime import datetime
 from functools import lru_cache
 from math import copysign
 
-from aligner.assessment.corrections import Subject
+from aligner.assessment.correction import Subject
 from aligner.assessment.in_line import InLineAssessment, assess_in_line
 from aligner.assessment.protrusion import ProtrusionAssessment, assess_protrusion
 from aligner.assessment.readings import Judged
-from aligner.assessment.squaring import SquaringAssessment, assess_squaring, reference_pair
+from aligner.assessment.squaring import SquaringAssessment, assess_squaring
+from aligner.assessment.squaring_pair import reference_pair
 from aligner.gauging import Verdict
 from aligner.job import Align, AsFound, Gauge, Job, ProtrusionReadings
 from aligner.language import say, spoken

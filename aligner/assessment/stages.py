@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from enum import Enum, StrEnum
 
 from aligner.assessment.build import BuildAssessment
-from aligner.assessment.corrections import Subject
+from aligner.assessment.correction import Subject
 from aligner.assessment.missing import missing_on_sheet
 from aligner.assessment.notice import Level
 from aligner.assessment.tightening import TighteningAssessment

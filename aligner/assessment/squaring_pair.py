@@ -1,0 +1,220 @@
+"""One pair of distances from the frame: how far it tells the lower bracket turned, and how surely.
+
+The trap: dimensions that no reading can fit. They are refused before anything is read.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from aligner.assessment.notice import Notice, attention, note, refused
+from aligner.assessment.readings import (
+    Judged,
+    gauge_notices,
+    gauge_of,
+    judged,
+    mean_of,
+    odd_reading,
+)
+from aligner.errors import AlignerError
+from aligner.gauging import Estimate, Term, combine, stated
+from aligner.geometry import (
+    Distances,
+    ReferencePair,
+    changes,
+    changes_without_dimensions,
+    check_dimensions,
+    straight_distance_mm,
+    turn_deg,
+    turn_sensitivities,
+)
+from aligner.job import Job, SquaringPair
+from aligner.language import marked, say
+
+WHERE = "align.squaring"
+
+#: What the geometry refuses of a pair by a key: the field to look at, and the words for it.
+_FIELDS = {
+    "left": ("left", marked("the left distance")),
+    "right": ("right", marked("the right distance")),
+    "frame_asymmetry": ("frame_asymmetry", marked("the frame's own difference")),
+    "bracket_reach": ("bracket_reach", marked("the bracket's reach")),
+    "bracket_half_width": ("bracket_half_width", marked("the bracket's half width")),
+    "frame_setback": ("frame_setback", marked("the frame's setback")),
+    "frame_half_width": ("frame_half_width", marked("the frame's half width")),
+    "bracket_reach and frame_setback": (
+        "bracket_reach",
+        marked("bracket reach and frame setback"),
+    ),
+    "bracket_reach and bracket_half_width": (
+        "bracket_reach",
+        marked("bracket reach and bracket half width"),
+    ),
+    "frame_setback and frame_half_width": (
+        "frame_setback",
+        marked("frame setback and frame half width"),
+    ),
+    "squaring": ("", marked("squaring")),
+}
+_SIDE_MISSING = {
+    "left": marked("The left side of “{pair}” is missing."),
+    "right": marked("The right side of “{pair}” is missing."),
+}
+_FURTHER_THAN_ANY_MM = 1e6
+
+
+@dataclass(frozen=True)
+class PairAssessment:
+    """One pair of distances.
+
+    Attributes:
+        name: of the pair.
+        left: distance on the left, `None` without readings.
+        right: on the right.
+        difference: left minus right less the frame's known asymmetry, judged where the
+            sheet's tolerance is a length; mm.
+        change: what each side's distance must change by; mm, positive: grow longer.
+        target_mm: what both sides read when straight.
+        turn_deg: of the bracket, positive to the left; `None` without dimensions.
+        turn_uncertainty_deg: standard uncertainty of the turn.
+        degrees_of_freedom: of that.
+        terms: of which the turn is made (degrees for a mm), for what would settle it.
+        residual_mm: difference measured less the one all pairs together make likely.
+        normalized_residual: the pair's residual over its own standard deviation.
+        notices: what to know.
+    """
+
+    name: str
+    left: Estimate | None
+    right: Estimate | None
+    difference: Judged | None = None
+    change: Distances | None = None
+    target_mm: float | None = None
+    turn_deg: float | None = None
+    turn_uncertainty_deg: float | None = None
+    degrees_of_freedom: float = 0.0
+    terms: tuple[Term, ...] = ()
+    residual_mm: float | None = None
+    normalized_residual: float | None = None
+    notices: tuple[Notice, ...] = ()
+
+    @property
+    def turn_expanded_deg(self) -> float | None:
+        """Expanded uncertainty (95 %) of this pair's turn; `None` if it is not known."""
+        if self.turn_deg is None or self.turn_uncertainty_deg is None:
+            return None
+        found = judged(self.turn_deg, self.turn_uncertainty_deg, self.degrees_of_freedom, None)
+        return found.judgement.expanded_uncertainty
+
+
+def assess_pair(
+    job: Job, pair: SquaringPair, where: str, tolerance_mm: float | None
+) -> PairAssessment:
+    """A pair's readings, assessed.
+
+    Args:
+        job: it is of.
+        pair: as it stands in the job.
+        where: its path in the job.
+        tolerance_mm: of the difference of both sides; `None` where the sheet has none as a length.
+    """
+    gauge = gauge_of(job, pair.gauge)
+    left, right = mean_of(pair.left, gauge), mean_of(pair.right, gauge)
+    notices = list(odd_reading(pair.left, gauge, f"{where}.left"))
+    notices += odd_reading(pair.right, gauge, f"{where}.right")
+    if left or right:
+        notices += gauge_notices(job, pair.gauge, where)
+    if left is None or right is None:
+        if left or right:
+            absent = "left" if left is None else "right"
+            text = say(_SIDE_MISSING[absent], pair=pair.name)
+            notices.append(attention(f"{where}.{absent}", text))
+        notices += _refusal_whatever_is_read(pair, where)
+        return PairAssessment(pair.name, left, right, notices=tuple(notices))
+    asymmetry = pair.frame_asymmetry.value if pair.frame_asymmetry else 0.0
+    spread = pair.frame_asymmetry_uncertainty
+    known = stated(asymmetry, spread.value if spread else 0.0)
+    group = gauge.name if gauge else ""
+    unlike = combine((Term(1.0, left, group), Term(-1.0, right, group), Term(-1.0, known)))
+    difference = judged(
+        unlike.value, unlike.standard_uncertainty, unlike.degrees_of_freedom, tolerance_mm
+    )
+    distances = (left.value_mm, right.value_mm)
+    points = reference_pair(pair)
+    try:
+        if points is None:
+            change = changes_without_dimensions(*distances, asymmetry)
+            if _some_dimensions(pair):
+                text = say("“{pair}” lacks some of its four dimensions: no angle.", pair=pair.name)
+                notices.append(note(where, text))
+            return PairAssessment(
+                pair.name,
+                left,
+                right,
+                difference,
+                change,
+                target_mm=sum(distances) / 2,
+                notices=tuple(notices),
+            )
+        turn = turn_deg(*distances, points, asymmetry)
+        slopes = turn_sensitivities(*distances, points, asymmetry)
+        terms = (
+            Term(slopes.by_left, left, group),
+            Term(slopes.by_right, right, group),
+            Term(slopes.by_asymmetry, known),
+        )
+        spread_of_turn = combine(terms)
+        return PairAssessment(
+            name=pair.name,
+            left=left,
+            right=right,
+            difference=difference,
+            change=changes(*distances, points, asymmetry),
+            target_mm=straight_distance_mm(*distances, points, asymmetry),
+            turn_deg=turn,
+            turn_uncertainty_deg=spread_of_turn.standard_uncertainty,
+            degrees_of_freedom=spread_of_turn.degrees_of_freedom,
+            terms=terms,
+            notices=tuple(notices),
+        )
+    except AlignerError as error:
+        notices.append(_refused(where, error))
+        return PairAssessment(pair.name, left, right, notices=tuple(notices))
+
+
+def _refusal_whatever_is_read(pair: SquaringPair, where: str) -> tuple[Notice, ...]:
+    """What is wrong with a pair's dimensions before anything is read."""
+    points = reference_pair(pair)
+    if points is None:
+        return ()
+    try:
+        check_dimensions(_FURTHER_THAN_ANY_MM, _FURTHER_THAN_ANY_MM, points)
+    except AlignerError as error:
+        return (_refused(where, error),)
+    return ()
+
+
+def _refused(where: str, error: AlignerError) -> Notice:
+    """A refusal on the field of the pair that it concerns, in the words of the page."""
+    field, words = _FIELDS.get(error.where, ("", error.where))
+    told = AlignerError(say(words), error.understood, error.wanted)
+    return refused(f"{where}.{field}" if field else where, told)
+
+
+def reference_pair(pair: SquaringPair) -> ReferencePair | None:
+    """Where a pair's points lie; `None` unless all four dimensions are known."""
+    reach, half = pair.bracket_reach, pair.bracket_half_width
+    setback, frame_half = pair.frame_setback, pair.frame_half_width
+    if reach is None or half is None or setback is None or frame_half is None:
+        return None
+    return ReferencePair(reach.value, half.value, setback.value, frame_half.value)
+
+
+def _some_dimensions(pair: SquaringPair) -> bool:
+    dimensions = (
+        pair.bracket_reach,
+        pair.bracket_half_width,
+        pair.frame_setback,
+        pair.frame_half_width,
+    )
+    return any(dimension is not None for dimension in dimensions)
