@@ -7,7 +7,7 @@ from datetime import date
 import pytest
 
 from aligner.assessment import Level, assess
-from aligner.assessment.corrections import Subject
+from aligner.assessment.correction import Subject
 from aligner.assessment.opened_again import with_dependents_opened
 from aligner.assessment.stages import Stage, StageState
 from aligner.assessment.ticks import TickRefused, with_tick

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from aligner.assessment.attempts import AttemptRow, AttemptSeries
-from aligner.assessment.corrections import Subject
+from aligner.assessment.correction import Subject
 from aligner.drawing.attempt_chart import ChartPicture, ChartPoint, chart_reach
 from aligner.gauging import Verdict
 from aligner.language import marked, say

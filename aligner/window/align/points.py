@@ -11,7 +11,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from aligner.assessment import Assessment
-from aligner.assessment.squaring import PairAssessment
+from aligner.assessment.squaring_pair import PairAssessment
 from aligner.drawing.theme import Theme
 from aligner.errors import AlignerError
 from aligner.job import Job, SquaringPair
@@ -22,6 +22,7 @@ from aligner.units.preferred import Preferred
 from aligner.window.align.entry import Choice, Entry, reads
 from aligner.window.align.fold import Fold, FoldPage, PressButton
 from aligner.window.align.words import alike_at_first, gauge_choices, pair_words
+from aligner.window.measuring.guides import measured_by
 from aligner.window.open_job import OpenJob
 from aligner.window.widgets.labels import label
 from aligner.window.widgets.page import wrapping
@@ -68,6 +69,8 @@ _DIMENSIONS: tuple[tuple[str, str, type[Quantity], str], ...] = (
         marked("Standard uncertainty of that difference."),
     ),
 )
+#: Guides that go by another name than the field.
+_GUIDES = {"frame_asymmetry": "frame_difference", "frame_asymmetry_uncertainty": "frame_difference"}
 _LEAD = marked(
     "Two points alike on the frame, left and right, and two on the lower bracket. With the first "
     "four dimensions the turn is told in degrees; without them, in millimetres."
@@ -92,7 +95,9 @@ class PairFold(Fold):
         for field, name, kind, about in _DIMENSIONS:
             self._steps[field] = say(name)
             read = reads(kind, show.length)
-            self._add(field, Entry(theme, say(name), read, say(about), show.length))
+            entry = Entry(theme, say(name), read, say(about), show.length)
+            measured_by(entry, _GUIDES.get(field, field))
+            self._add(field, entry)
         self.remove = PressButton(say("Remove this pair"))
         self.body_column.addWidget(self.remove, 0, Qt.AlignmentFlag.AlignLeft)
         self._walk()
@@ -109,7 +114,7 @@ class PairFold(Fold):
         }
         for field, entry in self.entries.items():
             held = getattr(pair, field)
-            text = held if isinstance(held, str) else str(held or "")
+            text = held.said if isinstance(held, Quantity) else held or ""
             entry.show_text(text.removesuffix(f" {self._show.length}"), troubles.get(field, ""))
         self.gauge.offer(gauge_choices(job, pair.gauge), pair.gauge)
         count = len(pair.left) + len(pair.right)

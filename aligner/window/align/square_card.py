@@ -7,7 +7,8 @@ from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from aligner.assessment import Assessment
-from aligner.assessment.squaring import PairAssessment, SquaringAssessment
+from aligner.assessment.squaring import SquaringAssessment
+from aligner.assessment.squaring_pair import PairAssessment
 from aligner.drawing.clear_room import clear_room
 from aligner.drawing.plan_view import paint_plan_view, plan_view, turn_exaggeration
 from aligner.drawing.proportions import plan_proportions
@@ -193,7 +194,9 @@ class SquareCard(DrawingCard):
 
     def _make_boxes(self, place: int) -> dict[str, ReadingBox]:
         boxes = {
-            side: ReadingBox(self.theme, say(name), Length, self._show.length)
+            side: ReadingBox(
+                self.theme, say(name), Length, self._show.length, guide="frame_distance"
+            )
             for side, name in _NAMES.items()
         }
         for side, box in boxes.items():

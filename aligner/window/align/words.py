@@ -6,7 +6,7 @@ Nothing is worked out here: values are picked from the assessment and put into w
 from __future__ import annotations
 
 from aligner.assessment import Assessment
-from aligner.assessment.squaring import PairAssessment
+from aligner.assessment.squaring_pair import PairAssessment
 from aligner.assessment.steering import lean_words
 from aligner.geometry import Policy
 from aligner.job import Job, SquaringPair
