@@ -127,7 +127,7 @@ def _shown(value: object) -> str:
         return say("filled in")
     if isinstance(value, bool):
         return say("yes") if value else say("no")
-    return f"“{_shortened(str(value))}”"
+    return say("“{text}”", text=_shortened(str(value)))
 
 
 def _shortened(text: str) -> str:

@@ -167,7 +167,7 @@ def _quoted(given: object) -> str:
         case bool():
             return "true" if given else "false"
         case str():
-            return f"“{_shortened(given)}”"
+            return say("“{text}”", text=_shortened(given))
         case _:
             return _shortened(str(given))
 
