@@ -16,7 +16,7 @@ from typing import Literal, get_args
 from aligner.errors import AlignerError
 from aligner.fastening.order_tables import rows, table
 from aligner.fastening.words import written
-from aligner.language import say
+from aligner.language import marked, say
 
 Side = Literal["left", "right", ""]
 Pattern = Literal["alternating", "crosswise"]
@@ -95,7 +95,7 @@ class JointKind:
     piece: str = ""
     caution: str = ""
     caution_loosening: str = ""
-    loosening_verb: str = "Slacken"
+    loosening_verb: str = marked("Slacken")
     loosening_also: str = ""
     sequence_loosening: int = 0
 

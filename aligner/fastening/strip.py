@@ -71,7 +71,7 @@ def _loosening_step(
     words = joint_title(joint, numbers[joint.name])
     deed, caution = say(kind.loosening_verb), kind.caution_loosening
     if activity is not None:
-        title = begun(say(activity.title, joint=run_on(words)))
+        title = say(activity.title, joint=run_on(words))
         deed, caution = say(activity.title.partition(" ")[0]), activity.caution
         upon = begun(title.removeprefix(f"{deed} "))
     elif kind.loosening_also:
@@ -84,7 +84,7 @@ def _loosening_step(
     return Step(
         key=place.key if activity else undone,
         kind="loosen",
-        title=title,
+        title=begun(title),
         reason=reason,
         source=source,
         joint=joint.name,

@@ -1,0 +1,71 @@
+"""On the Tighten stage every text is said, also what is asked, refused or folded out."""
+
+import pytest
+
+from aligner.assessment import Stage, assess
+from aligner.data_files import demo
+from aligner.language import speak
+from aligner.sheet.quantities import Torque
+from aligner.storage.document_file import load_job
+from aligner.units.preferred import Preferred
+from aligner.window.tighten.seen_value import doubt, wanted_of
+from aligner.window.tighten.step_words import done_words
+from tests.window.tighten_jobs import at_joint, ticked_until, true_job
+
+
+def bracket(text, meaning, count):
+    assert "⟦" not in text, "said twice"
+    return f"⟦{text}⟧"
+
+
+@pytest.fixture
+def bracketed():
+    speak("xx", bracket, ",")
+    yield
+    speak("en")
+
+
+@pytest.fixture
+def page(bracketed, window):
+    window.show_job(load_job(demo("fellside-left-leg-high.job.json"))[0])
+    window.go_to(Stage.TIGHTEN)
+    return window.page(Stage.TIGHTEN)
+
+
+def test_the_wrenches_and_their_forms_are_said(page):
+    page.door.wrenches.setChecked(True)
+    card = page.wrench_card
+    for begin, form in (
+        (card._change_wrench, card.wrench_form),
+        (card._change_adapter, card.adapter_form),
+    ):
+        begin("")
+        assert form.accessibleName().startswith("⟦")
+        assert all(line.accessibleName().startswith("⟦") for line in form.lines.values())
+        form.keep()
+        assert form.refusal.text().startswith("⟦")
+        form.leave()
+
+
+def test_what_the_door_asks_is_said(page):
+    page.list.setCurrentRow(5)
+    page.door.act()
+    assert page.door.words.text().startswith("⟦Out of order")
+    page.door.leave()
+    page.door.value.setText("no number")
+    page.door.act()
+    assert page.door.words.text().startswith("⟦")
+
+
+@pytest.mark.usefixtures("bracketed")
+def test_a_doubt_about_a_value_is_said_with_the_sign_of_the_language():
+    goal = wanted_of(23.0, None, None, None, "23 N·m")
+    said = doubt(Torque.typed("23.5 lbf·ft"), goal, Preferred())
+    assert said.startswith("⟦23,5 lbf·ft, which is 31,9 N·m")
+
+
+@pytest.mark.usefixtures("bracketed")
+def test_how_a_step_was_done_is_said():
+    job = ticked_until(true_job(), at_joint("left lower clamp", 2))
+    standings = assess(job).tightening.steps
+    assert done_words(standings[0]).startswith("⟦Done ")
