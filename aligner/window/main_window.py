@@ -43,6 +43,7 @@ from aligner.window.files.filing import Filing
 from aligner.window.files.printing import Printing
 from aligner.window.files.recent import RecentFiles
 from aligner.window.language import language_for, speak_language
+from aligner.window.measuring.help import MeasuringHelp
 from aligner.window.menus import fill_menus
 from aligner.window.open_job import OpenJob
 from aligner.window.page_stack import PageStack
@@ -175,6 +176,10 @@ class MainWindow(QMainWindow):
         """Show what can be chosen."""
         self._show(self._pages_beside.preferences(self._preferences))
 
+    def show_measuring(self) -> None:
+        """Show how the value in hand is measured, beside it, or show that no more."""
+        self._measuring.turn_over(self._setting.theme)
+
     def show_bench(self) -> None:
         """Show the open stage in very large type, or leave that view."""
         if self._is_bare:
@@ -202,6 +207,7 @@ class MainWindow(QMainWindow):
         self.printing.show = chosen.units
         self._pages_beside.forget()
         self._stack.forget()
+        self._measuring.take_away()
         application = QApplication.instance()
         if isinstance(application, QApplication):
             application.setPalette(theme.qt_palette())
@@ -273,6 +279,7 @@ class MainWindow(QMainWindow):
         row.addWidget(self.stages)
         row.addLayout(right, 1)
         self.setCentralWidget(center)
+        self._measuring = MeasuringHelp(center)
 
     def _connect(self) -> None:
         self.open_job.changed.connect(self._refresh)

@@ -35,7 +35,9 @@ def fill_menus(window: MainWindow) -> None:
     _add(view, say("All &jobs"), "Ctrl+H", window.show_history)
     _add(view, say("&Bench view"), "F11", window.show_bench)
     _add(view, say("&Preferences"), "Ctrl+,", window.show_preferences)
-    _add(bar.addMenu(say("&Help")), say("&Manual"), Keys.HelpContents, window.show_manual)
+    help_menu = bar.addMenu(say("&Help"))
+    _add(help_menu, say("&Manual"), Keys.HelpContents, window.show_manual)
+    _add(help_menu, say("How to measure &this"), "Shift+F1", window.show_measuring)
 
 
 def _add(menu: QMenu, words: str, keys: Keys | str, act: Callable[[], object]) -> None:

@@ -29,8 +29,11 @@ from aligner.window.bike.boxes import ValueBox
 from aligner.window.bike.choices import ChoiceBox
 from aligner.window.bike.fastener_reads import emptied, field_text, read_field
 from aligner.window.bike.values import bind
+from aligner.window.measuring.guides import measured_by
 from aligner.window.open_job import OpenJob
 
+#: What the manual does not print can be measured; all else is only ever taken from it.
+_GUIDES = {"thread": "thread"}
 _NEEDED = {"name": marked("A fastener without a name: name it as the checklist shall.")}
 
 
@@ -76,6 +79,7 @@ class FastenerBoxes(QObject):
             example,
             needed=say(_NEEDED.get(field, "")),
         )
+        measured_by(made, _GUIDES.get(field, "from_the_manual"))
         made.kept.connect(self.kept)
         bind(
             self._open_job,

@@ -26,6 +26,7 @@ from aligner.units.preferred import Preferred
 from aligner.window.bike.boxes import ValueBox
 from aligner.window.bike.choices import ChoiceBox, walk_down
 from aligner.window.bike.words import FORKS, HANDLEBARS, value_words
+from aligner.window.measuring.guides import measured_by
 from aligner.window.open_job import OpenJob
 from aligner.window.widgets.folding_grid import FoldingGrid, titled
 from aligner.window.widgets.labels import Card, label
@@ -34,6 +35,19 @@ from aligner.window.widgets.page import wrapping
 _SIGNED = {"fork.bracket_offset", "steering.offset", "protrusion.target"}
 _ANGLES = {"steering.rake"}
 _EITHER = {"squaring.tolerance", "in_line.tolerance"}
+#: How what the manual does not print can be measured; limits are only ever taken from it.
+_GUIDES = {
+    "fork.leg_spacing": "leg_spacing",
+    "fork.bracket_spacing": "bracket_spacing",
+    "fork.lower_bracket_to_axle": "lower_to_axle",
+    "fork.bracket_offset": "bracket_offset",
+    "fork.tube_diameter": "tube_diameter",
+    "steering.rake": "rake",
+    "steering.offset": "axle_offset",
+    "steering.front_radius": "wheel_radius",
+    "steering.rear_radius": "wheel_radius",
+    "steering.wheelbase": "wheelbase",
+}
 #: Limits, each with its name, and what is said where it is left out; "" where it is missing.
 LIMITS = {
     "protrusion.target": (
@@ -68,6 +82,7 @@ class ValuesCard(Card):
             name = say(english)
             its_source = say("{value}, source", value=name)
             value = ValueBox(theme, name, lambda text, path=path: read_value(path, text, show))
+            measured_by(value, _GUIDES.get(path, "from_the_manual"))
             source = ValueBox(theme, its_source, str, say("manual page, or measured"))
             bind(open_job, value, name, lambda job, found, path=path: with_value(job, path, found))
             bind(
