@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QHBoxLayout, QListWidget, QTextBrowser, QWidget
 
 from aligner.data_files import resource
 from aligner.drawing.theme import ROOM, Theme
-from aligner.language import say
+from aligner.language import say, spoken
 
 #: The pages in the order of the list; one that is not there is left out.
 ORDER = (
@@ -124,8 +124,13 @@ class ManualPage(QWidget):
 
 
 def manual_pages() -> dict[str, Path]:
-    """The pages by name, in their order; those not named in it come last."""
-    found = {path.stem: path for path in sorted(resource("manual").glob("*.md"))}
+    """The pages by name, in their order; those not named in it come last.
+
+    A page that is not there in the language spoken is shown in English.
+    """
+    folder = resource("manual")
+    in_english, spoken_here = folder.glob("*.md"), (folder / spoken()).glob("*.md")
+    found = {path.stem: path for path in (*sorted(in_english), *sorted(spoken_here))}
     ordered = {name: found.pop(name) for name in ORDER if name in found}
     return {**ordered, **found}
 
