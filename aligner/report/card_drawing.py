@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRectF
+from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QFont, QGuiApplication, QPainter
 
 from aligner.assessment import Assessment
@@ -19,6 +19,7 @@ from aligner.report.page_text import UNJOINED
 from aligner.units.preferred import Preferred
 
 _WORDS_HEIGHT = 14.0
+_TO_THE_TABLE = 18.0  # of the room between the drawing and the table, in pixels
 
 
 def paint_front(painter: QPainter, box: QRectF, assessment: Assessment, show: Preferred) -> None:
@@ -47,7 +48,10 @@ def paint_front(painter: QPainter, box: QRectF, assessment: Assessment, show: Pr
             else max(tube.center().x() - width / 2, middle + 6)
         )
         painter.drawText(int(place), int(box.top() + _WORDS_HEIGHT - 5), text)
-    painter.drawText(int(box.left()), int(box.bottom() - 3), _caption(left, right, spread))
+    # No wider than to the table at its right.
+    foot = box.adjusted(0, box.height() - 2.2 * _WORDS_HEIGHT, _TO_THE_TABLE, -1)
+    flags = Qt.AlignmentFlag.AlignBottom | Qt.TextFlag.TextWordWrap
+    painter.drawText(foot, int(flags), _caption(left, right, spread))
 
 
 def _spread(assessment: Assessment) -> float | None:

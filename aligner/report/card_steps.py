@@ -69,7 +69,7 @@ def step_rows(assessment: Assessment, show: Preferred, *, is_tight: bool) -> lis
     zone = _common_zone(assessment.job.log)
     when = say("done at (UTC{zone})", zone=zone) if zone else say("done at")
     head = (
-        say("step"),
+        say("step", meaning="head of a column"),
         "",
         say("specified"),
         say("logged"),

@@ -12,7 +12,7 @@ TEXT_POINTS = 8.5
 TABLE_POINTS = 7.5
 _TITLE_MM = 34.0
 _PAIR_TITLE_MM, _PAIR_MM = 34.0, 56.0
-_VERDICT_MM, _LETTER_MM = 20.0, 1.9  # a letter of the bold type, and its share of the gap
+_VERDICT_MM, _LETTER_MM = 20.0, 2.0  # a letter of the bold type, and its share of the gap
 
 
 def line(
