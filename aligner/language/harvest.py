@@ -65,8 +65,8 @@ def every_text() -> list[Text]:
 
 def _in_code() -> Iterator[Text]:
     for path in sorted(_PACKAGE.rglob("*.py")):
-        if path.parent == Path(__file__).parent:
-            continue
+        if path.parent == Path(__file__).parent and path.name != "said.py":
+            continue  # they name texts, but say none
         place = f"aligner/{path.relative_to(_PACKAGE).as_posix()}"
         for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
             if isinstance(node, ast.Call) and isinstance(node.func, ast.Name):

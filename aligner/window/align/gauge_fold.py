@@ -20,9 +20,16 @@ from aligner.sheet.quantities import Length
 from aligner.units.preferred import Preferred
 from aligner.window.align.entry import Entry, reads
 from aligner.window.align.fold import Fold, PressButton
+from aligner.window.measuring.guides import measured_by
 from aligner.window.open_job import Change, OpenJob
 from aligner.window.widgets.page import wrapping
 
+#: How each is found out.
+_GUIDES = {
+    "resolution": "gauge_step",
+    "limit_of_error": "gauge_error",
+    "repeatability": "gauge_repeats",
+}
 #: Field, name, the name of the undoable step that changes it, and what it is.
 _VALUES = (
     (
@@ -61,6 +68,7 @@ class GaugeFold(Fold):
         for field, words, step, about in _VALUES:
             read = reads(Length, show.length)
             entry = Entry(theme, say(words), read, say(about), show.length)
+            measured_by(entry, _GUIDES[field])
             self._connect(field, say(step), entry)
         about = say("Where these values come from.")
         source = Entry(theme, say("source"), lambda text: text, about)
@@ -81,16 +89,16 @@ class GaugeFold(Fold):
         refusal = gauge_refusal(name, gauge)
         values = ", ".join(
             (
-                say("read to {size}", size=gauge.resolution),
-                say("wrong by ± {size} at most", size=gauge.limit_of_error),
-                say("repeats to {size}", size=gauge.repeatability),
+                say("read to {size}", size=gauge.resolution.said),
+                say("wrong by ± {size} at most", size=gauge.limit_of_error.said),
+                say("repeats to {size}", size=gauge.repeatability.said),
             )
         )
         self.say(name, f"{refusal}." if refusal else values)
         self.entries["name"].show_text(name)
         for field, *_ in _VALUES:
             held = getattr(gauge, field)
-            text = str(held).removesuffix(f" {self._show.length}") if held.value else ""
+            text = held.said.removesuffix(f" {self._show.length}") if held.value else ""
             trouble = refusal if refusal and field == "resolution" else ""
             self.entries[field].show_text(text, trouble)
         self.entries["source"].show_text(gauge.source)

@@ -58,7 +58,7 @@ class HeightCard(DrawingCard):
         self._job = Job()
         self._assessment: Assessment | None = None
         self.boxes = {
-            side: ReadingBox(theme, say(name), SignedLength, show.length)
+            side: ReadingBox(theme, say(name), SignedLength, show.length, guide="protrusion")
             for side, name in _NAMES.items()
         }
         for side, box in self.boxes.items():

@@ -52,6 +52,16 @@ _BOXES: dict[str, tuple[tuple[str, str, type[Quantity], bool], ...]] = {
     ),
 }
 
+#: How each is measured.
+_GUIDES = {
+    "gap": "plate_gap",
+    "height": "height_between",
+    "end_difference": "bars",
+    "half_length": "half_length",
+    "upper": "widths",
+    "lower": "widths",
+}
+
 
 class MethodBoxes(QWidget):
     """The boxes of one method, in the order Enter walks them.
@@ -77,7 +87,8 @@ class MethodBoxes(QWidget):
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(GAP)
         for field, name, kind, is_repeated in _BOXES[method]:
-            box = ReadingBox(theme, say(name), kind, show.length, cells=3 if is_repeated else 1)
+            cells = 3 if is_repeated else 1
+            box = ReadingBox(theme, say(name), kind, show.length, cells, _GUIDES[field])
             self.boxes[field] = box
             once = 2 if method == "spread" else 3  # two boxes of long readings want the room
             row.addWidget(box, 5 if is_repeated else once, Qt.AlignmentFlag.AlignTop)

@@ -8,13 +8,23 @@ from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QObject, QPoint, QRect, QSize, Qt, Signal
 from PySide6.QtGui import QPainter, QPaintEvent
-from PySide6.QtWidgets import QApplication, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QApplication,
+    QHBoxLayout,
+    QPushButton,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
 
 from aligner.drawing.measuring_sketch import HEIGHT, WIDTH, paint_sketch
 from aligner.drawing.theme import GAP, ROOM, Theme
 from aligner.language import say
 from aligner.window.measuring.guides import guide_key, guides
 from aligner.window.widgets.labels import Card, label
+
+#: Sketches grow with the text up to here: at twice the text there is no room for more.
+_LARGEST = 1.3
 
 
 class SketchPicture(QWidget):
@@ -24,7 +34,8 @@ class SketchPicture(QWidget):
         super().__init__()
         self._theme = theme
         self._name = ""
-        self.setFixedSize(theme.px(WIDTH * 1.1), theme.px(HEIGHT * 1.1))
+        scale = min(theme.text_scale, _LARGEST)
+        self.setFixedSize(round(WIDTH * scale), round(HEIGHT * scale))
 
     def show_sketch(self, name: str) -> None:
         """Show another drawing."""
@@ -50,10 +61,12 @@ class MeasuringCard(Card):
         super().__init__()
         self.setParent(ground)
         self._ground = ground
+        self._is_guiding = False
         self._picture = SketchPicture(theme)
         self._title = label("", "strong", wraps=True)
         self._how = label("", "text", wraps=True)
-        self._how.setMinimumWidth(theme.px(300))
+        self._how.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.MinimumExpanding)
+        self._how.setMinimumWidth(round(theme.px(300) * min(1.0, _LARGEST / theme.text_scale)))
         self.close_button = QPushButton(say("Enough   Shift+F1"))
         self.close_button.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.close_button.clicked.connect(self.closed)
@@ -105,7 +118,8 @@ class MeasuringCard(Card):
             self._title.setText(say(guide.title))
             self._how.setText(say(guide.how))
             self._picture.show_sketch(guide.sketch)
-        self._picture.setVisible(guide is not None)
+        self._is_guiding = guide is not None
+        self._picture.setVisible(self._is_guiding)
         self.setAccessibleName(self._title.text())
         self.setAccessibleDescription(self._how.text())
         self._place(now)
@@ -113,16 +127,20 @@ class MeasuringCard(Card):
         self.raise_()
 
     def _place(self, near: QWidget | None) -> None:
-        """Into the first corner where the box with the keyboard is not, the lower right first."""
-        self.adjustSize()
-        size = self.size().boundedTo(self._ground.size() - QSize(2 * ROOM, 2 * ROOM))
+        """Into a corner where the box with the keyboard is not, the lower right if it can be."""
+        width = self.minimumSizeHint().width()
+        size = QSize(width, max(self.heightForWidth(width), self.minimumSizeHint().height()))
+        size = size.boundedTo(self._ground.size() - QSize(2 * ROOM, 2 * ROOM))
         right = self._ground.width() - size.width() - ROOM
         low = self._ground.height() - size.height() - ROOM
         busy = QRect()
-        if near is not None and self._ground.isAncestorOf(near):
+        if near is not None and self._is_guiding and self._ground.isAncestorOf(near):
             busy = QRect(near.mapTo(self._ground, QPoint(0, 0)), near.size())
             busy.adjust(-ROOM, -ROOM, ROOM, ROOM)
         corners = [(right, low), (right, ROOM), (ROOM, low), (ROOM, ROOM)]
         places = [QRect(QPoint(x, y), size) for x, y in corners]
-        clear = [place for place in places if not place.intersects(busy)]
-        self.setGeometry(clear[0] if clear else places[0])
+        self.setGeometry(min(places, key=lambda place: _area(place.intersected(busy))))
+
+
+def _area(rect: QRect) -> int:
+    return rect.width() * rect.height() if rect.isValid() else 0

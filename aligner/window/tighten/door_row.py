@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 from aligner.assessment import StepStanding, StepState
 from aligner.drawing.theme import GAP, Theme
 from aligner.language import say
+from aligner.window.measuring.guides import measured_by
 from aligner.window.tighten.door_offer import button_words, has_torque
 from aligner.window.widgets.labels import label, main_button, set_tone
 from aligner.window.widgets.typed_line import TypedLine
@@ -22,6 +23,7 @@ class DoorRow(QWidget):
         self._seen = label(say("Seen", meaning="before a value"), "quiet")
         self.value = TypedLine(say("value seen on the wrench"))
         self.value.setFixedWidth(theme.px(138))
+        measured_by(self.value, "seen_torque")
         self._on = label(say("on", meaning="before a wrench"), "quiet")
         self.wrench = TypedLine(say("wrench used"), say("wrench"))
         self.wrench.setFixedWidth(theme.px(230))

@@ -15,6 +15,7 @@ from aligner.drawing.theme import GAP, Theme
 from aligner.errors import AlignerError
 from aligner.fastening.words import begun
 from aligner.language import say
+from aligner.window.measuring.guides import measured_by
 from aligner.window.prove.check_row import Tick
 from aligner.window.tighten.wrench_fields import Field, FieldRefused
 from aligner.window.widgets.labels import Card, label, main_button, set_tone
@@ -111,6 +112,7 @@ class ToolForm(Card):
         for place, field in enumerate(fields):
             row, pair = divmod(place, 2)
             line = TypedLine(say(field.label), say(field.example))
+            measured_by(line, field.guide)
             line.setMinimumHeight(theme.px(34))
             line.entered.connect(lambda key=field.key: self._go_on(key))
             line.escaped.connect(self.leave)

@@ -31,6 +31,7 @@ class Field:
         kind: of quantity; `None` for words.
         unit: what a number alone takes; "" asks for one.
         is_needed: whether it must be filled in.
+        guide: how it is measured; "" for words.
     """
 
     key: str
@@ -39,24 +40,54 @@ class Field:
     kind: type[Quantity] | None = None
     unit: str = ""
     is_needed: bool = False
+    guide: str = ""
 
 
 WRENCH_FIELDS = (
     Field("name", marked("Called"), marked("click wrench"), is_needed=True),
-    Field("low", marked("Lowest mark"), "5 N·m", Torque, is_needed=True),
-    Field("high", marked("Highest mark"), "25 N·m", Torque, is_needed=True),
-    Field("graduation", marked("Marks apart"), marked("0.5 N·m"), Torque, is_needed=True),
-    Field("permissible_deviation", marked("Deviation ±"), "4 %", Ratio, "%"),
-    Field("lowest_share", marked("Not used below"), marked("20 %, of the top"), Ratio, "%"),
-    Field("grip_length", marked("L, drive to grip"), "215 mm", Length, "mm"),
+    Field("low", marked("Lowest mark"), "5 N·m", Torque, is_needed=True, guide="wrench_range"),
+    Field("high", marked("Highest mark"), "25 N·m", Torque, is_needed=True, guide="wrench_range"),
+    Field(
+        "graduation",
+        marked("Marks apart"),
+        marked("0.5 N·m"),
+        Torque,
+        is_needed=True,
+        guide="gauge_step",
+    ),
+    Field(
+        "permissible_deviation", marked("Deviation ±"), "4 %", Ratio, "%", guide="wrench_deviation"
+    ),
+    Field(
+        "lowest_share",
+        marked("Not used below"),
+        marked("20 %, of the top"),
+        Ratio,
+        "%",
+        guide="wrench_range",
+    ),
+    Field("grip_length", marked("L, drive to grip"), "215 mm", Length, "mm", guide="lever_length"),
     Field("drive", marked("Drive"), "3/8 in"),
 )
 ADAPTER_FIELDS = (
     Field("name", marked("Called"), marked("crow's foot"), is_needed=True),
     Field(
-        "effective_length", marked("E, drive to fastener"), "30 mm", Length, "mm", is_needed=True
+        "effective_length",
+        marked("E, drive to fastener"),
+        "30 mm",
+        Length,
+        "mm",
+        True,
+        "lever_length",
     ),
-    Field("angle", marked("Angle to the wrench"), marked("0 to 180 deg"), Angle, "deg"),
+    Field(
+        "angle",
+        marked("Angle to the wrench"),
+        marked("0 to 180 deg"),
+        Angle,
+        "deg",
+        guide="lever_length",
+    ),
     Field("drive", marked("Drive"), "3/8 in"),
 )
 
