@@ -28,8 +28,15 @@ def paint_front(painter: QPainter, box: QRectF, assessment: Assessment, show: Pr
     found = assessment.protrusion
     left = found.left.value_mm if found.left else None
     right = found.right.value_mm if found.right else None
-    room = box.adjusted(0, _WORDS_HEIGHT, 0, -2.2 * _WORDS_HEIGHT)
     spread = _spread(assessment)
+    painter.setFont(_font())
+    caption = _caption(left, right, spread)
+    # No wider than to the table at its right.
+    foot = box.adjusted(0, box.height() / 2, _TO_THE_TABLE, -1)
+    flags = int(Qt.AlignmentFlag.AlignBottom | Qt.TextFlag.TextWordWrap)
+    foot_height = painter.boundingRect(foot, flags, caption).height()
+    below = max(2.2 * _WORDS_HEIGHT, foot_height + 1.2 * _WORDS_HEIGHT)
+    room = box.adjusted(0, _WORDS_HEIGHT, 0, -below)
     picture = front_elevation(room, front_proportions(assessment.job), left, right, spread)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     paint_front_elevation(painter, theme, picture)
@@ -48,10 +55,7 @@ def paint_front(painter: QPainter, box: QRectF, assessment: Assessment, show: Pr
             else max(tube.center().x() - width / 2, middle + 6)
         )
         painter.drawText(int(place), int(box.top() + _WORDS_HEIGHT - 5), text)
-    # No wider than to the table at its right.
-    foot = box.adjusted(0, box.height() - 2.2 * _WORDS_HEIGHT, _TO_THE_TABLE, -1)
-    flags = Qt.AlignmentFlag.AlignBottom | Qt.TextFlag.TextWordWrap
-    painter.drawText(foot, int(flags), _caption(left, right, spread))
+    painter.drawText(foot, flags, caption)
 
 
 def _spread(assessment: Assessment) -> float | None:

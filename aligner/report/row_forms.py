@@ -12,7 +12,7 @@ TEXT_POINTS = 8.5
 TABLE_POINTS = 7.5
 _TITLE_MM = 34.0
 _PAIR_TITLE_MM, _PAIR_MM = 34.0, 56.0
-_VERDICT_MM, _LETTER_MM = 20.0, 2.0  # a letter of the bold type, and its share of the gap
+_VERDICT_MM, _LETTER_MM, _GAP_MM = 20.0, 1.9, 2.0  # the letter is one of the bold type
 
 
 def line(
@@ -52,7 +52,7 @@ def judged(title: str, verdict: str, said: str) -> Row:
     longest = max(len(say(each.value)) for each in Verdict)
     cells = (
         Cell(title, _TITLE_MM, is_quiet=True),
-        Cell(verdict, max(_VERDICT_MM, longest * _LETTER_MM), bold=True),
+        Cell(verdict, max(_VERDICT_MM, longest * _LETTER_MM + _GAP_MM), bold=True),
         Cell(said[:1].upper() + said[1:]),
     )
     return Row(cells, above_mm=0.8)
