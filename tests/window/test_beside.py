@@ -9,10 +9,12 @@ from aligner.drawing.theme import Appearance, theme_for
 from aligner.job import Job
 from aligner.storage.document_file import load_job, save_job
 from aligner.window.history.page import HistoryPage
+from aligner.window.language import speak_language
 from aligner.window.main_window import MainWindow
 from aligner.window.manual_page import manual_pages
 from aligner.window.preferences import Preferences, keep_preferences, preferences_in
 from aligner.window.preferences_page import PreferencesPage
+from aligner.window.stage_list import StageRow
 from tests.window.conftest import Clock
 
 
@@ -30,13 +32,13 @@ def on_screen(qtbot, window):
     return window
 
 
-def choose(qtbot, window, name, text):
+def choose(qtbot, window, name, text, key=Qt.Key.Key_Down):
     """Walk to a choice with the arrow keys; the page is made anew after each step."""
     for _ in range(10):
         box = window.findChild(PreferencesPage).choices[name]
         if box.currentText() == text:
             return
-        qtbot.keyClick(box, Qt.Key.Key_Down)
+        qtbot.keyClick(box, key)
         QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
     raise AssertionError(f"no {text} in {name}")
 
@@ -161,3 +163,54 @@ def test_the_stage_list_folds_to_its_marks_on_a_narrow_window(qtbot, window):
     assert window.stages.width() < wide / 2
     window.resize(1280, 720)
     assert window.stages.width() == wide
+
+
+@pytest.fixture
+def english_after():
+    yield
+    speak_language("en")
+
+
+def all_menus(window):
+    """The menus' names, and those of all their entries."""
+    bar = window.menuBar().actions()
+    return [each.text() for menu in bar for each in (menu, *menu.menu().actions())]
+
+
+def stage_names(window):
+    return [row.accessibleName().partition(":")[0] for row in window.findChildren(StageRow)]
+
+
+@pytest.mark.usefixtures("english_after")
+def test_another_language_is_spoken_at_once_everywhere_and_taken_back(qtbot, settings, demo_path):
+    window = MainWindow(theme_for(Appearance.LIGHT), now=Clock(), settings=settings)
+    window.show_job(load_job(demo_path)[0])
+    on_screen(qtbot, window)
+    window.show_preferences()
+    choose(qtbot, window, "language", "English")
+    english = all_menus(window), stage_names(window), window.sentence.text()
+    window.go_to(Stage.ALIGN)
+    english_align = window.sentence.text()
+    assert "1.6 mm" in english_align
+    window.show_preferences()
+
+    choose(qtbot, window, "language", "Deutsch")
+    assert window.sentence.text() == "Einstellungen."
+    menus = all_menus(window)
+    assert {"&Datei", "&Bearbeiten", "&Hilfe", "Rückgängig", "Ausrichten"} <= set(menus)
+    assert len(menus) == len(english[0])
+    assert not {text for text in menus if text} & set(english[0])
+    assert stage_names(window)[-3:] == ["Ausrichten", "Anziehen", "Probefahrt"]
+    window.go_to(Stage.ALIGN)
+    assert "1,6 mm" in window.sentence.text()
+    assert preferences_in(settings).language == "de"
+    assert not window.open_job.has_unsaved_edits
+    window.go_to(Stage.BIKE)
+    window.show_manual()
+    assert QApplication.focusWidget().toPlainText().startswith("Motorrad")
+
+    window.show_preferences()
+    choose(qtbot, window, "language", "English", Qt.Key.Key_Up)
+    assert (all_menus(window), stage_names(window), window.sentence.text()) == english
+    window.go_to(Stage.ALIGN)
+    assert window.sentence.text() == english_align
