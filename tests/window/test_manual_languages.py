@@ -1,0 +1,75 @@
+"""The manual in every language: the same pages, and those of the language spoken are shown."""
+
+import re
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
+
+from aligner.assessment import Stage
+from aligner.data_files import resource
+from aligner.language import speak
+from aligner.window.manual_page import ORDER, manual_pages
+
+ENGLISH = resource("manual")
+LANGUAGES = sorted(folder.name for folder in ENGLISH.iterdir() if folder.is_dir())
+NAMES = sorted(path.stem for path in ENGLISH.glob("*.md"))
+
+
+@pytest.fixture(autouse=True)
+def english_after():
+    yield
+    speak("en")
+
+
+def page(name, language=""):
+    return (ENGLISH / language / f"{name}.md").read_text(encoding="utf-8")
+
+
+def lines_by_kind(text):
+    """How many headings of each depth, rows of tables and points of lists it has."""
+    return {
+        kind: len(re.findall(pattern, text, re.MULTILINE))
+        for kind, pattern in {
+            "title": r"^# ",
+            "heading": r"^## ",
+            "row": r"^\|",
+            "point": r"^(?:-|\d+\.) ",
+        }.items()
+    }
+
+
+def test_german_is_there():
+    assert "de" in LANGUAGES
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_every_language_has_exactly_the_pages_of_the_english_manual(language):
+    assert sorted(path.stem for path in (ENGLISH / language).glob("*.md")) == NAMES
+    speak(language)
+    assert list(manual_pages()) == list(ORDER)
+    assert {path.parent.name for path in manual_pages().values()} == {language}
+
+
+@pytest.mark.parametrize("name", NAMES)
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_page_is_built_like_the_english_one(language, name):
+    assert lines_by_kind(page(name, language)) == lines_by_kind(page(name))
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_the_keys_of_the_figures_are_those_of_the_english_page(language):
+    keys = [re.findall(r"^\| `([^`]+)` \|", page("figures", of), re.M) for of in ("", language)]
+    assert keys[0] == keys[1]
+
+
+def test_a_language_without_a_manual_shows_the_english_one():
+    speak("fr")
+    assert {path.parent for path in manual_pages().values()} == {ENGLISH}
+
+
+def test_the_manual_opens_in_the_language_spoken(qtbot, window):
+    window.go_to(Stage.TIGHTEN)
+    speak("de")
+    qtbot.keyClick(window, Qt.Key.Key_F1)
+    assert QApplication.focusWidget().toPlainText().startswith("Anziehen")
