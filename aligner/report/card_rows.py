@@ -10,7 +10,7 @@ from aligner.assessment.findings import findings
 from aligner.gauging import Estimate
 from aligner.job import Job, SquaringPair
 from aligner.job.inspect import Finding
-from aligner.language import marked, say
+from aligner.language import begun, marked, say
 from aligner.report.card_due import due_rows
 from aligner.report.card_steps import caution_rows, change_rows, step_rows
 from aligner.report.page import Row
@@ -249,4 +249,4 @@ def _mean_mm(readings: Iterable[Quantity]) -> float:
 
 
 def _capital(words: str) -> str:
-    return words[:1].upper() + words[1:]
+    return begun(words)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from aligner.gauging import Verdict
-from aligner.language import say
+from aligner.language import begun, say
 from aligner.report.page import Cell, Row
 
 TEXT_POINTS = 8.5
@@ -53,7 +53,7 @@ def judged(title: str, verdict: str, said: str) -> Row:
     cells = (
         Cell(title, _TITLE_MM, is_quiet=True),
         Cell(verdict, max(_VERDICT_MM, longest * _LETTER_MM + _GAP_MM), bold=True),
-        Cell(said[:1].upper() + said[1:]),
+        Cell(begun(said)),
     )
     return Row(cells, above_mm=0.8)
 

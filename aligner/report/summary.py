@@ -15,10 +15,12 @@ _MARKS = {StepState.DONE: "x", StepState.NEXT: ">", StepState.LATER: " "}
 def summary(assessment: Assessment, show: Preferred | None = None) -> str:
     """The whole text in lines; nothing in it steers a terminal."""
     show = show or Preferred()
+    verdicts = verdict_lines(assessment, show)
+    width = max(len(line.title) for line in verdicts) + 2
     groups = (
         _head(assessment),
         _correction(assessment, show),
-        [f"{line.title + ':':<15}{line.words}" for line in verdict_lines(assessment, show)],
+        [f"{line.title + ':':<{width}}{line.words}" for line in verdicts],
         _tightening(assessment, show),
         _notices(assessment),
     )
