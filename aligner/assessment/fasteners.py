@@ -18,7 +18,7 @@ from aligner.fastening.torque import (
     printed_pair_disagreement,
     printed_torque,
 )
-from aligner.language import say
+from aligner.language import begun, say
 from aligner.sheet import Fastener, Sheet, TorqueSpecification
 from aligner.sheet.quantities import Torque
 
@@ -160,7 +160,7 @@ def _torque_questions(fastener: Fastener) -> list[Notice]:
     for field, torque in (("torque", fastener.torque), ("seating", fastener.seating)):
         asked = _question(torque, thread, fastener.strength_class) if torque else None
         if asked:
-            text = f"{fastener.name[:1].upper()}{fastener.name[1:]}: {asked}"
+            text = f"{begun(fastener.name)}: {asked}"
             found.append(attention(f"sheet.fasteners.{fastener.name}.{field}", text))
     return found
 
@@ -185,7 +185,7 @@ def _disagreements(fastener: Fastener) -> list[Notice]:
         if apart is None:
             continue
         where = f"sheet.fasteners.{fastener.name}.{field}.also_printed"
-        text = f"{fastener.name[:1].upper()}{fastener.name[1:]}: {apart}."
+        text = f"{begun(fastener.name)}: {apart}."
         if apart.is_cut_copy:
             first = say("The value typed first is the one used here.")
             found.append(note(where, f"{text} {first}"))

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from aligner.errors import AlignerError
+from aligner.language import begun
 
 
 class Level(StrEnum):
@@ -43,4 +44,4 @@ def note(where: str, text: str) -> Notice:
 def refused(where: str, error: AlignerError) -> Notice:
     """What a computation refused, as a notice on the field it concerns."""
     text = str(error)
-    return attention(where, text[:1].upper() + text[1:] + ".")
+    return attention(where, begun(text) + ".")

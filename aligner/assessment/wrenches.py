@@ -17,7 +17,7 @@ from aligner.fastening.wrench import Adapter, Wrench
 from aligner.fastening.wrench_choice import NoWrench, WrenchFit, best_wrench, fit
 from aligner.job import Adapter as DescribedAdapter
 from aligner.job import Job, TorqueWrench, WrenchChoice
-from aligner.language import marked, say, spoken
+from aligner.language import begun, marked, say, spoken
 
 _LOST_WRENCH = marked("The chosen wrench “{name}” is not on the list any more: choose again.")
 _LOST_ADAPTER = marked("The chosen adapter “{name}” is not on the list any more: choose again.")
@@ -235,4 +235,4 @@ def _tool(found: WrenchFit | NoWrench, adapter: Adapter | None) -> ToolForStep:
 
 
 def _sentence(text: str) -> str:
-    return text[:1].upper() + text[1:] + ("" if text.endswith(".") else ".")
+    return begun(text) + ("" if text.endswith(".") else ".")

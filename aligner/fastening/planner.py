@@ -16,8 +16,8 @@ from aligner.fastening.places import Place
 from aligner.fastening.precedence import Overridden
 from aligner.fastening.rules import Rule
 from aligner.fastening.steps import Activity, Step
-from aligner.fastening.words import begun, written
-from aligner.language import marked, say
+from aligner.fastening.words import written
+from aligner.language import begun, marked, say
 
 #: The bolts of a joint by what is turned: one, two, and a row of more.
 _ONE = {

@@ -15,8 +15,7 @@ from aligner.fastening.places import Place
 from aligner.fastening.planner import Plan, bolt_numbers, joint_title
 from aligner.fastening.rules import Rule
 from aligner.fastening.steps import Step
-from aligner.fastening.words import begun, run_on
-from aligner.language import say
+from aligner.language import begun, inside, say
 
 
 def strip(joints: Iterable[Joint], rules_on_sheet: Iterable[Rule] = (), *, fork: str = "") -> Plan:
@@ -71,15 +70,15 @@ def _loosening_step(
     words = joint_title(joint, numbers[joint.name])
     deed, caution = say(kind.loosening_verb), kind.caution_loosening
     if activity is not None:
-        title = say(activity.title, joint=run_on(words))
+        title = say(activity.title, joint=inside(words))
         deed, caution = say(activity.title.partition(" ")[0]), activity.caution
         upon = begun(title.removeprefix(f"{deed} "))
     elif kind.loosening_also:
         also = say(kind.loosening_also)
-        title = say("{verb} {joint}; {also}", verb=deed, joint=run_on(words), also=also)
+        title = say("{verb} {joint}; {also}", verb=deed, joint=inside(words), also=also)
         upon = f"{words}; {also}"
     else:
-        title = say("{verb} {joint}", verb=deed, joint=run_on(words))
+        title = say("{verb} {joint}", verb=deed, joint=inside(words))
         upon = words
     return Step(
         key=place.key if activity else undone,

@@ -15,7 +15,7 @@ from pydantic import TypeAdapter
 from aligner.data_files import resource
 from aligner.job.inspect import Place
 from aligner.job.job import Job
-from aligner.language import marked
+from aligner.language import begun, marked
 from aligner.sheet import ForkKind, Side
 from aligner.sheet.model import Part
 
@@ -98,7 +98,7 @@ def point_of(key: str) -> InspectionPoint:
     name = key.replace("_", " ").strip()
     return InspectionPoint(
         key=key,
-        name=name[:1].upper() + name[1:] if name else marked("Unnamed point"),
+        name=begun(name) if name else marked("Unnamed point"),
         part=name or marked("unnamed point"),
         each_leg=False,
         why="",

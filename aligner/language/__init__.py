@@ -1,7 +1,9 @@
 """Every text a person reads, in the language they chose: English in the code, others beside it."""
 
 from aligner.language.said import (
+    begun,
     decimal_sign,
+    inside,
     listed,
     marked,
     say,
@@ -10,4 +12,14 @@ from aligner.language.said import (
     spoken,
 )
 
-__all__ = ["decimal_sign", "listed", "marked", "say", "say_count", "speak", "spoken"]
+__all__ = [
+    "begun",
+    "decimal_sign",
+    "inside",
+    "listed",
+    "marked",
+    "say",
+    "say_count",
+    "speak",
+    "spoken",
+]

@@ -24,7 +24,7 @@ _WORDS_IN_DATA = {
     "about", "ask", "because", "because_loosening", "caution", "caution_loosening",
     "description", "gauge", "how", "how_to", "loosening_also", "loosening_verb", "name", "note",
     "part", "piece", "reading", "reason", "reason_loosening", "reminder", "source", "stage",
-    "title", "turn", "why",
+    "title", "title_without", "turn", "why",
 }  # fmt: skip
 
 
@@ -100,7 +100,10 @@ def _in_data() -> Iterator[Text]:
 
 
 def _of_data(value: Any, place: str, *, is_top: bool = False) -> Iterator[Text]:
-    if isinstance(value, list):
+    if isinstance(value, list) and value[:1] == ["words"]:  # a word in a small drawing
+        if len(value[4]) > 1:
+            yield Text(value[4], place=place)
+    elif isinstance(value, list):
         for each in value:
             yield from _of_data(each, place)
     elif isinstance(value, dict):

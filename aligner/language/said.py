@@ -95,6 +95,19 @@ def say_count(one: str, many: str, /, count: int, *, meaning: str = "", **values
     return text.format(count=count, **values)
 
 
+def inside(text: str) -> str:
+    """A text that begins a sentence, as it stands inside one.
+
+    Only English takes its letter small there; in German it may be a noun.
+    """
+    return text[:1].lower() + text[1:] if _speech.language == "en" else text
+
+
+def begun(text: str) -> str:
+    """A text as it stands at the beginning of a sentence."""
+    return text[:1].upper() + text[1:]
+
+
 def listed(items: Iterable[str]) -> str:
     """Things one after another: "a", "a and b", "a, b and c"."""
     first, *rest = list(items) or [""]

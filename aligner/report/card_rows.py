@@ -142,7 +142,7 @@ def _as_found(assessment: Assessment, show: Preferred) -> list[Row]:
     """What the table beside the drawing does not say already."""
     told = {say(name) for name in _AT_THE_DRAWING}
     rows = [
-        (_capital(row.name), printable(row.words))
+        (begun(row.name), printable(row.words))
         for row in assessment.strip.as_found_rows(show)
         if row.name not in told
     ]
@@ -182,7 +182,7 @@ def _settings(assessment: Assessment, show: Preferred) -> list[Row]:
     build = assessment.build
     if not build.is_begun:
         return []
-    entries = [(_capital(each.name), printable(each.words)) for each in build.settings]
+    entries = [(begun(each.name), printable(each.words)) for each in build.settings]
     for change in assessment.job.build.bearing.adjustments:
         words = ". ".join(part for part in (change.what, change.why) if part)
         entries.append((say("Bearing, {day}", day=change.on), printable(words)))
@@ -246,7 +246,3 @@ def _unlike(left: Sequence[Quantity], right: Sequence[Quantity], show: Preferred
 def _mean_mm(readings: Iterable[Quantity]) -> float:
     values = [reading.value for reading in readings]
     return sum(values) / len(values)
-
-
-def _capital(words: str) -> str:
-    return begun(words)

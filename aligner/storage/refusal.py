@@ -13,7 +13,7 @@ from pydantic import ValidationError
 from pydantic_core import ErrorDetails
 
 from aligner.errors import AlignerError
-from aligner.language import marked, say, say_count
+from aligner.language import inside, marked, say, say_count
 
 _LONGEST_SHOWN = 40
 _DATE_AND_TIME = marked("write it as “2026-11-25T14:02:00+01:00”")
@@ -152,7 +152,7 @@ def _sentence(detail: ErrorDetails) -> tuple[str, str]:
             return say("this is not JSON text"), say("take another copy of it")
         case _:
             words = _one_line(detail["msg"])
-            why = f"{words[:1].lower()}{words[1:]}"
+            why = inside(words)
             return say("{given} cannot be used here ({why})", given=given, why=why), ""
 
 

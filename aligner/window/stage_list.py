@@ -2,8 +2,19 @@
 
 from __future__ import annotations
 
+import math
+
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPainterPath, QPaintEvent, QPen
+from PySide6.QtGui import (
+    QColor,
+    QFontMetricsF,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPainterPath,
+    QPaintEvent,
+    QPen,
+)
 from PySide6.QtWidgets import QAbstractButton, QSizePolicy, QVBoxLayout, QWidget
 
 from aligner.assessment import Stage, StageStanding, StageState
@@ -41,6 +52,12 @@ class StageRow(QAbstractButton):
     def stage(self) -> Stage:
         """The stage this row opens."""
         return self._standing.stage
+
+    @property
+    def title_width(self) -> int:
+        """How wide the stage's name is where it is the one on the screen, in pixels."""
+        metrics = QFontMetricsF(self._theme.font(TypeSize.TEXT, bold=True))
+        return math.ceil(metrics.horizontalAdvance(self.stage.title))
 
     def show_standing(self, standing: StageStanding, *, is_current: bool) -> None:
         """Show where the stage stands, and whether it is the one on the screen."""
@@ -202,7 +219,9 @@ class StageList(QWidget):
         self._set_width()
 
     def _set_width(self) -> None:
-        self.setFixedWidth(self._theme.px(48 if self._is_folded else 174) + 16)
+        widest = max(row.title_width for row in self._rows.values())
+        unfolded = max(self._theme.px(174), self._theme.px(46 + 12) + widest)
+        self.setFixedWidth((self._theme.px(48) if self._is_folded else unfolded) + 16)
 
     def show_job(
         self, bike: str, title: str, standings: tuple[StageStanding, ...], current: Stage | None

@@ -1584,7 +1584,7 @@
     <message>
       <location filename="aligner/assessment/stages.py" />
       <source>sheet complete</source>
-      <translation>Datenblatt vollständig</translation>
+      <translation>vollständig</translation>
     </message>
     <message>
       <location filename="aligner/assessment/stages.py" />
@@ -1638,7 +1638,7 @@
     <message>
       <location filename="aligner/assessment/stages.py" />
       <source>the final check “{check}” is open</source>
-      <translation>die Schlussprüfung „{check}“ ist offen</translation>
+      <translation>die Endkontrolle „{check}“ ist offen</translation>
     </message>
     <message>
       <location filename="aligner/assessment/stages.py" />
@@ -1660,8 +1660,8 @@
       <source>{count} final checks are open</source>
       <extracomment>{count} final check is open</extracomment>
       <translation>
-        <numerusform>{count} Schlussprüfung ist offen</numerusform>
-        <numerusform>{count} Schlussprüfungen sind offen</numerusform>
+        <numerusform>{count} Endkontrolle ist offen</numerusform>
+        <numerusform>{count} Endkontrolleen sind offen</numerusform>
       </translation>
     </message>
     <message>
@@ -1735,12 +1735,12 @@
     <message>
       <location filename="aligner/assessment/strip.py" />
       <source>as found read</source>
-      <translation>Vorgefundenes gemessen</translation>
+      <translation>vorab gemessen</translation>
     </message>
     <message>
       <location filename="aligner/assessment/strip.py" />
       <source>as found begun</source>
-      <translation>Vorgefundenes begonnen</translation>
+      <translation>Messung begonnen</translation>
     </message>
     <message>
       <location filename="aligner/assessment/strip.py" />
@@ -3160,7 +3160,7 @@
     <message>
       <location filename="aligner/geometry/steering.py" />
       <source>give the angle from the vertical (90 less the head angle), usually 20 to 40 degrees</source>
-      <translation>den Winkel zur Senkrechten angeben (90 weniger den Winkel zur Waagerechten), meist 20 bis 40 Grad</translation>
+      <translation>den Winkel zur Senkrechten angeben (90 weniger den Lenkkopfwinkel), meist 20 bis 40 Grad</translation>
     </message>
     <message>
       <location filename="aligner/geometry/steering.py" />
@@ -8488,12 +8488,12 @@
     <message>
       <location filename="aligner/window/bench/align.py" />
       <source>Escape, then add a pair of points on the Align page</source>
-      <translation>Escape, dann auf der Seite Ausrichten ein Messpaar hinzufügen</translation>
+      <translation>Esc, dann auf der Seite Ausrichten ein Messpaar hinzufügen</translation>
     </message>
     <message>
       <location filename="aligner/window/bench/align.py" />
       <source>Escape, then give what is missing on the Align page</source>
-      <translation>Escape, dann auf der Seite Ausrichten das Fehlende angeben</translation>
+      <translation>Esc, dann auf der Seite Ausrichten das Fehlende angeben</translation>
     </message>
     <message>
       <location filename="aligner/window/bench/align.py" />
@@ -8563,7 +8563,7 @@
     <message>
       <location filename="aligner/window/bench/step.py" />
       <source>Escape, then give the fasteners on the Bike page</source>
-      <translation>Escape, dann auf der Seite Motorrad die Verschraubungen angeben</translation>
+      <translation>Esc, dann auf der Seite Motorrad die Verschraubungen angeben</translation>
     </message>
     <message>
       <location filename="aligner/window/bench/step.py" />
@@ -8623,17 +8623,17 @@
     <message>
       <location filename="aligner/window/bench/view.py" />
       <source>Escape leaves</source>
-      <translation>Escape verlässt die Ansicht</translation>
+      <translation>Esc verlässt die Ansicht</translation>
     </message>
     <message>
       <location filename="aligner/window/bench/view.py" />
       <source>A gauge types number and Enter    Ctrl+Z takes a reading back    Escape leaves</source>
-      <translation>Messmittel gibt Zahl und Enter ein    Strg+Z nimmt einen Messwert zurück    Escape verlässt</translation>
+      <translation>Messmittel gibt Zahl und Enter ein    Strg+Z nimmt einen Messwert zurück    Esc verlässt</translation>
     </message>
     <message>
       <location filename="aligner/window/bench/view.py" />
       <source>Space or Enter: done    a number goes to the torque seen    Escape leaves</source>
-      <translation>Leertaste oder Enter: erledigt    Zahl gilt als abgelesenes Drehmoment    Escape verlässt</translation>
+      <translation>Leertaste oder Enter: erledigt    Zahl gilt als abgelesenes Drehmoment    Esc verlässt</translation>
     </message>
     <message>
       <location filename="aligner/window/bench/view.py" />
@@ -11833,7 +11833,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/manual_page.py" />
       <source>Escape goes back to the job. The maker's manual comes first.</source>
-      <translation>Escape führt zurück zum Auftrag. Das Werkstatthandbuch des Herstellers geht vor.</translation>
+      <translation>Esc führt zurück zum Auftrag. Das Werkstatthandbuch des Herstellers hat Vorrang.</translation>
     </message>
     <message>
       <location filename="aligner/window/measuring/card.py" />
@@ -13861,6 +13861,11 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="resources/build/steps.json" />
+      <source>Spring and parts in, in the manual's order</source>
+      <translation>Feder und Teile eingesetzt, Reihenfolge laut Werkstatthandbuch</translation>
+    </message>
+    <message>
+      <location filename="resources/build/steps.json" />
       <source>A washer or seat left out lets the spacer wear into the spring, and changes the preload.</source>
       <translation>Eine vergessene Scheibe oder ein vergessener Sitz lässt die Distanzhülse sich in die Feder einarbeiten und ändert die Vorspannung.</translation>
     </message>
@@ -13868,6 +13873,11 @@ zu wenig Öl</translation>
       <location filename="resources/build/steps.json" />
       <source>Closer coils of the spring {value}</source>
       <translation>Engere Windungen der Feder {value}</translation>
+    </message>
+    <message>
+      <location filename="resources/build/steps.json" />
+      <source>Spring the manual's way up (not on the sheet)</source>
+      <translation>Einbaulage der Feder laut Werkstatthandbuch (nicht im Datenblatt)</translation>
     </message>
     <message>
       <location filename="resources/build/steps.json" />
@@ -15088,6 +15098,266 @@ zu wenig Öl</translation>
       <location filename="resources/measuring/guides.json" />
       <source>Measure the same place ten times, lifting the gauge off each time. The standard deviation of the ten is its repeatability in your hand.</source>
       <translation>Dieselbe Stelle zehnmal messen, das Messmittel jedes Mal abheben. Die Standardabweichung der zehn ist seine Wiederholbarkeit in der eigenen Hand.</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>upper face</source>
+      <translation>Oberseite</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>top edge</source>
+      <translation>Oberkante</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>frame</source>
+      <translation>Rahmen</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>plate</source>
+      <translation>Platte</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>ahead +</source>
+      <translation>voraus +</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>upper bar</source>
+      <translation>Stab oben</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>lower bar</source>
+      <translation>Stab unten</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>ahead</source>
+      <translation>voraus</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>seen from the left</source>
+      <translation>von links gesehen</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>loaded</source>
+      <translation>belastet</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>read here</source>
+      <translation>hier ablesen</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>pushed right in</source>
+      <translation>ganz eingefedert</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>wheel off the ground</source>
+      <translation>Rad frei vom Boden</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>cold</source>
+      <translation>kalt</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>showing</source>
+      <translation>sichtbar</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>cap</source>
+      <translation>Verschluss</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>swing</source>
+      <translation>Ausschlag</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>turn once round</source>
+      <translation>einmal herumdrehen</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>rock it</source>
+      <translation>hin und her</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>above the seal</source>
+      <translation>über dem Dichtring</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>held still</source>
+      <translation>festgehalten</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>free</source>
+      <translation>frei</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>scale</source>
+      <translation>Waage</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>this model, this year</source>
+      <translation>dieses Modell, dieses Baujahr</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>10W</source>
+      <translation>10W</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>cSt at 40 °C</source>
+      <translation>cSt bei 40 °C</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>inside</source>
+      <translation>innen</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>across</source>
+      <translation>quer</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>rod</source>
+      <translation>Stange</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>tube</source>
+      <translation>Rohr</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>right out</source>
+      <translation>ganz aus</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>right in</source>
+      <translation>ganz ein</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>fitted</source>
+      <translation>eingebaut</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>spring</source>
+      <translation>Feder</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>1st reading</source>
+      <translation>1. Ablesung</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>2nd reading</source>
+      <translation>2. Ablesung</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>mm</source>
+      <translation>mm</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>centre to centre</source>
+      <translation>Mitte zu Mitte</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>middles</source>
+      <translation>Mitten</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>to the axle</source>
+      <translation>zur Achse</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>steering axis</source>
+      <translation>Lenkachse</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>steering straight</source>
+      <translation>Lenkung geradeaus</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>pitch</source>
+      <translation>Steigung</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>middle of the grip</source>
+      <translation>Griffmitte</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>square</source>
+      <translation>Vierkant</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>slowly</source>
+      <translation>langsam</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>smallest step</source>
+      <translation>kleinster Schritt</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>repeats</source>
+      <translation>wiederholt</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>lift off, read again</source>
+      <translation>abheben, neu ablesen</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>most it is wrong by</source>
+      <translation>größter Fehler</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>true</source>
+      <translation>wahr</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>shown</source>
+      <translation>angezeigt</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />

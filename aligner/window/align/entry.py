@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QComboBox, QGridLayout, QSizePolicy, QWidget
 
 from aligner.drawing.theme import Theme
 from aligner.errors import AlignerError
+from aligner.language import begun
 from aligner.sheet.quantities import Quantity
 from aligner.window.widgets.labels import label, set_tone
 from aligner.window.widgets.reading_box import ReadingCell
@@ -186,7 +187,7 @@ class Entry(QWidget):
         refusal = self._refusal() or self._trouble
         set_tone(self.cell, "refused", "true" if refusal else "false")
         set_tone(self._below, "tone", "attention" if refusal else "")
-        text = refusal[:1].upper() + refusal[1:] or self._about
+        text = begun(refusal) or self._about
         self._below.setText(text)
         self._below.setVisible(bool(text))
         self.cell.setAccessibleDescription(text)

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QSlider, QVBo
 
 from aligner.assessment.road_figures import WhatIf
 from aligner.drawing.theme import Theme
-from aligner.language import say
+from aligner.language import begun, say
 from aligner.sheet.quantities import SignedLength
 from aligner.units import UnreadableQuantity
 from aligner.units.preferred import Preferred
@@ -133,7 +133,7 @@ class RaiseEntry(QWidget):
             self._settle(self._typed_mm)
 
     def _say_refusal(self, text: str) -> None:
-        self._refusal.setText(text[:1].upper() + text[1:])
+        self._refusal.setText(begun(text))
         self._refusal.setVisible(bool(text))
         set_tone(self.box, "refused", "true" if text else "false")
         self.box.setAccessibleDescription(text)

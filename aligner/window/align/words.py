@@ -10,7 +10,7 @@ from aligner.assessment.squaring_pair import PairAssessment
 from aligner.assessment.steering import lean_words
 from aligner.geometry import Policy
 from aligner.job import Job, SquaringPair
-from aligner.language import marked, say, say_count
+from aligner.language import begun, marked, say, say_count
 from aligner.units.preferred import Preferred
 from aligner.units.shown import rounded
 from aligner.window.widgets.pictures import unlike_sides_words
@@ -55,7 +55,7 @@ def road_words(assessment: Assessment, show: Preferred, *, is_brief: bool = Fals
         rake = show.show_angle(found.now.rake_deg)
         parts.append(say("rake {rake}, trail {trail}", rake=rake, trail=trail))
     words = ", ".join(parts)
-    return words[:1].upper() + words[1:] + ("." if words else "")
+    return begun(words) + ("." if words else "")
 
 
 def _patch_words(shift_mm: float, show: Preferred) -> str:

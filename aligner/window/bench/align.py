@@ -23,7 +23,7 @@ from aligner.assessment.asked_reading import (
 from aligner.drawing.theme import GAP, Theme
 from aligner.gauging import Verdict
 from aligner.job.edits_align import has_readings, with_attempt_closed
-from aligner.language import marked, say
+from aligner.language import begun, marked, say
 from aligner.sheet.quantities import Quantity
 from aligner.units import UnreadableQuantity
 from aligner.units.preferred import Preferred
@@ -123,7 +123,7 @@ class BenchAlign(QWidget):
         self.cell.setVisible(asked is not None)
         self.panel.takes_keyboard(asked is None)
         if asked is not None:
-            self.name.say(_capital(asked.asked_words))
+            self.name.say(begun(asked.asked_words))
             self.cell.setAccessibleName(asked.asked_words)
             self.cell.setPlaceholderText(self._show.length)
         else:
@@ -186,11 +186,11 @@ class BenchAlign(QWidget):
         found = self._open_job.assessment
         match self._subject:
             case Subject.PROTRUSION:
-                return _capital(height_words(found.protrusion, self._show))
+                return begun(height_words(found.protrusion, self._show))
             case Subject.SQUARING:
-                return _capital(square_words(found.squaring, self._show))
+                return begun(square_words(found.squaring, self._show))
             case Subject.IN_LINE:
-                return _capital(in_line_words(found.in_line, self._show))
+                return begun(in_line_words(found.in_line, self._show))
             case Subject.NOTHING:
                 return ""
 
@@ -208,7 +208,7 @@ class BenchAlign(QWidget):
         reading, refusal = self._understood()
         set_tone(self.cell, "refused", "true" if refusal else "false")
         self.cell.setAccessibleDescription(refusal)
-        self.refusal.say(_capital(refusal))
+        self.refusal.say(begun(refusal))
         said = reading.text if reading is not None else ""
         if reading is not None and not said.endswith(f" {self._show.length}"):
             said = f"{said}\n= {self._show.show_length(reading.value, fine=1)}"
@@ -238,7 +238,3 @@ class BenchAlign(QWidget):
 
     def _forget_typing(self) -> None:
         self.cell.setText("")
-
-
-def _capital(text: str) -> str:
-    return text[:1].upper() + text[1:]

@@ -15,7 +15,7 @@ from aligner.drawing.theme import GAP, Theme
 from aligner.errors import AlignerError
 from aligner.job.edits_align import with_heights_to_read_again
 from aligner.job.edits_tighten import with_untick
-from aligner.language import marked, say
+from aligner.language import begun, marked, say
 from aligner.sheet.quantities import Torque
 from aligner.units import UnreadableQuantity
 from aligner.units.preferred import Preferred
@@ -159,7 +159,7 @@ class BenchStep(QWidget):
         self.tool.say(tool_words(job, standing) if self.setting.text else "")
         missing = range_words(job, step, show) if step.torque_missing else ""
         problem = missing or problem_words(standing) or opened_words(job.log, standing)
-        self.problem.say(problem[:1].upper() + problem[1:])
+        self.problem.say(begun(problem))
         self.turn.say(bolt_words(step))
         self.hold.say(hold_words(assessment, standing, show) if step.kind == "hold" else "")
         self.passes.show_passes(pass_mates(steps, step))

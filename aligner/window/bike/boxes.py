@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import Theme
 from aligner.errors import AlignerError
-from aligner.language import say
+from aligner.language import begun, say
 from aligner.window.widgets.labels import label, set_tone
 
 #: Reads a text that is not empty; raises an AlignerError in words.
@@ -200,4 +200,4 @@ class ValueBox(QWidget):
 
 def _sentence(error: AlignerError) -> str:
     text = str(error)
-    return text[:1].upper() + text[1:].removesuffix(".") + "."
+    return begun(text).removesuffix(".") + "."

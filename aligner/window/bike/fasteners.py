@@ -21,7 +21,7 @@ from aligner.job.edits_sheet import (
     with_new_fastener,
     without_fastener,
 )
-from aligner.language import marked, say, say_count
+from aligner.language import begun, marked, say, say_count
 from aligner.sheet import Fastener, Sheet
 from aligner.units.preferred import Preferred
 from aligner.window.bike.boxes import HEIGHT
@@ -201,7 +201,7 @@ class FastenersCard(Card):
                 lambda job: with_fastener_on_other_side(job, row.place),
             )
         except AlignerError as error:
-            why = f"{str(error)[:1].upper()}{str(error)[1:]}."
+            why = f"{begun(str(error))}."
             self.said.emit(f"{say('Nothing was copied.')} {why}")
             return
         for name, made in self.rows.items():

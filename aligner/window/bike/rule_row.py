@@ -16,7 +16,7 @@ from aligner.drawing.theme import GAP, Theme
 from aligner.errors import AlignerError
 from aligner.job import Job
 from aligner.job.edits_sheet import with_rule
-from aligner.language import marked, say
+from aligner.language import begun, marked, say
 from aligner.sheet import OrderRule, Sheet
 from aligner.window.bike.boxes import HEIGHT, ValueBox
 from aligner.window.bike.choices import ChoiceBox, PressButton
@@ -174,7 +174,7 @@ class RuleRow(QFrame):
             self._open_job.edit(say(_PARTS[field], rule=_name(self.place or 0)), changed)
         except AlignerError as error:
             as_it_was = say("The rule on the sheet is as it was.")
-            self.refuse(f"{_upper(str(error))}. {as_it_was}")
+            self.refuse(f"{begun(str(error))}. {as_it_was}")
 
     def _lay_out(self) -> None:
         upper, lower = QHBoxLayout(), QHBoxLayout()
@@ -202,7 +202,3 @@ class RuleRow(QFrame):
 
 def _name(place: int | None) -> str:
     return say("new rule") if place is None else say("rule {number}", number=place + 1)
-
-
-def _upper(text: str) -> str:
-    return text[:1].upper() + text[1:]

@@ -8,13 +8,13 @@ from PySide6.QtWidgets import QGridLayout, QWidget
 from aligner.assessment.build_blend import BlendAssessment
 from aligner.drawing.theme import GAP, Theme
 from aligner.job import Job
-from aligner.language import listed, marked, say
+from aligner.language import begun, listed, marked, say
 from aligner.legs import W_GRADE_CAUTION
 from aligner.sheet.quantities import Quantity, Viscosity, Volume
 from aligner.units.preferred import Preferred
 from aligner.units.shown import rounded
 from aligner.window.build.fields import WordLine
-from aligner.window.build.results import show_volume, upper_first
+from aligner.window.build.results import show_volume
 from aligner.window.widgets.labels import Card, label, set_tone
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.reading_box import ReadingBox
@@ -95,7 +95,7 @@ class BlendCard(Card):
 
     def _words(self, job: Job, found: BlendAssessment) -> str:
         if found.refusal:
-            return upper_first(found.refusal)
+            return begun(found.refusal)
         if found.missing:
             return say("Still needed: {values}.", values=", ".join(found.missing))
         if found.blend is None:

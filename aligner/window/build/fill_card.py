@@ -9,11 +9,11 @@ from aligner.assessment.build import BuildAssessment
 from aligner.drawing.theme import GAP, Theme
 from aligner.job import Job
 from aligner.job.listed_gauges import gauge_choices
-from aligner.language import marked, say, say_count
+from aligner.language import begun, marked, say, say_count
 from aligner.sheet.quantities import Volume
 from aligner.units.preferred import Preferred
 from aligner.window.build.fields import Choice, WordLine
-from aligner.window.build.results import upper_first, volume_words
+from aligner.window.build.results import volume_words
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.reading_box import ReadingBox
@@ -103,7 +103,7 @@ class FillCard(Card):
                     len(build.earlier),
                 )
             )
-        self.said.setText("\n".join(f"{upper_first(line)}." for line in lines if line))
+        self.said.setText("\n".join(f"{begun(line)}." for line in lines if line))
         self.said.setVisible(bool(self.said.text()))
 
 

@@ -11,7 +11,7 @@ from aligner.assessment.build_oil import LegOilAssessment, OilAssessment
 from aligner.assessment.build_sag import SagUnderLoad
 from aligner.assessment.readings import Judged
 from aligner.gauging import Verdict
-from aligner.language import marked, say
+from aligner.language import begun, marked, say
 from aligner.units import FORCE, TORQUE, VOLUME, shown
 from aligner.units.preferred import Preferred
 from aligner.units.shown import rounded
@@ -135,7 +135,7 @@ def volume_words(side: str, oil: OilAssessment, show: Preferred) -> str:
 def force_words(found: ForceAssessment) -> str:
     """The difference at full stroke, slow and fast."""
     if found.refusal:
-        return upper_first(found.refusal)
+        return begun(found.refusal)
     if found.missing:
         return say("Still needed for this: {values}.", values=", ".join(found.missing))
     slow, fast = found.slow_at_full, found.fast_at_full
@@ -202,7 +202,7 @@ def bearing_words(found: BearingAssessment, show: Preferred) -> str:
         high=shown(found.high_nm, TORQUE, fine=1),
     )
     not_counted = say("The scale's own error is not counted.")
-    return f"{upper_first(said)} {not_counted}"
+    return f"{begun(said)} {not_counted}"
 
 
 def sag_words(name: str, found: SagUnderLoad, show: Preferred) -> str:
@@ -269,8 +269,3 @@ def _size_words(found: Judged, show: Preferred) -> str:
         return size
     number, unit = size.split(" ", 1)
     return f"{number} ± {show.show_length(spread).split(' ', 1)[0]} {unit}"
-
-
-def upper_first(text: str) -> str:
-    """The same words as a sentence begins."""
-    return text[:1].upper() + text[1:]

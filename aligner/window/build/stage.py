@@ -14,7 +14,7 @@ from aligner.assessment.build import BEFORE_READING, BuildAssessment, BuildSubje
 from aligner.assessment.ticks import with_tick
 from aligner.drawing.theme import Theme
 from aligner.job.edits_build import with_build_tick, with_gaps_to_read_again
-from aligner.language import say
+from aligner.language import inside, say
 from aligner.sheet.quantities import Torque
 from aligner.units.preferred import Preferred
 from aligner.window.build.bearing_card import BearingCard
@@ -28,7 +28,6 @@ from aligner.window.build.sag_card import SagCard
 from aligner.window.build.sheet_card import SheetCard
 from aligner.window.build.steps_card import StepsCard
 from aligner.window.build.words import sentence_words
-from aligner.window.inside import inside
 from aligner.window.open_job import OpenJob
 from aligner.window.widgets.folding_row import beside
 from aligner.window.widgets.labels import main_button

@@ -10,8 +10,7 @@ from PySide6.QtWidgets import QGridLayout, QLabel, QWidget
 
 from aligner.drawing.theme import GAP, Theme
 from aligner.job.build_steps import BuildStep, log_key
-from aligner.language import marked, say
-from aligner.window.inside import inside
+from aligner.language import inside, marked, say
 from aligner.window.prove.check_row import Tick
 from aligner.window.widgets.labels import Card, Caution, label
 from aligner.window.widgets.page import wrapping

@@ -12,15 +12,13 @@ from aligner.assessment.build_oil import LegOilAssessment, OilAssessment
 from aligner.assessment.build_sag import SagAssessment
 from aligner.gauging import Advice, Remedy
 from aligner.job.build import FallAway
-from aligner.language import marked, say
+from aligner.language import begun, inside, marked, say
 from aligner.units.preferred import Preferred
 from aligner.window.build.results import (
     difference_words,
     sag_words,
     show_volume,
-    upper_first,
 )
-from aligner.window.inside import inside
 
 _SUPPORTED = marked(
     "the machine stands supported, its front wheel off the ground, and cannot roll or tip."
@@ -109,7 +107,7 @@ def sentence_words(
             unlike = say("Each is within by itself; they are unlike by too much.")
             return (
                 say("Bring both air gaps to the same."),
-                f"{upper_first(difference_words(oil, show))}. {unlike}",
+                f"{begun(difference_words(oil, show))}. {unlike}",
                 "",
             )
         case BuildSubject.READ_ON if _wants_gauge(found.advice):

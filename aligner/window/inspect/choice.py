@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
 from aligner.drawing.theme import GAP, Theme
 from aligner.job.inspect import Finding
-from aligner.language import say
+from aligner.language import begun, say
 from aligner.window.inspect.list import FINDING_KEYS
 from aligner.window.inspect.words import given_words
 
@@ -34,7 +34,7 @@ class FindingButton(QPushButton):
 
     def __init__(self, theme: Theme, finding: Finding, number: int) -> None:
         word = given_words(finding)
-        super().__init__(f"{number}   {word[:1].upper()}{word[1:]}")
+        super().__init__(f"{number}   {begun(word)}")
         self._theme = theme
         self.setCheckable(True)
         self.setAccessibleName(say("{finding}, key {number}", finding=word, number=number))

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
 from aligner.assessment.inspection import PlaceStanding
 from aligner.drawing.theme import Theme
 from aligner.job.inspection_points import LimitKind
-from aligner.language import marked, say
+from aligner.language import begun, marked, say
 from aligner.sheet.inspection import LimitOf
 from aligner.sheet.quantities import Length
 from aligner.units import UnreadableQuantity
@@ -176,7 +176,7 @@ class LimitLine(QWidget):
         set_tone(self.value, "refused", "true" if refusal else "false")
         self.value.setAccessibleDescription(refusal)
         missing = "" if self._has_limit else say("The limit is missing: take it from the manual.")
-        said = refusal[:1].upper() + refusal[1:] if refusal else missing
+        said = begun(refusal) if refusal else missing
         self.said.setText(said)
         self.said.setVisible(bool(said))
         set_tone(self.said, "tone", "attention" if said else "")

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 from aligner.assessment.inspection import InspectionAssessment, PlaceStanding
 from aligner.drawing.theme import Theme, TypeSize
 from aligner.job.inspect import Finding, Place
-from aligner.language import say
+from aligner.language import begun, say
 from aligner.window.inspect.words import row_state
 from aligner.window.stage_list import draw_tick
 
@@ -116,7 +116,7 @@ def _rows(
     rows: list[tuple[Place | None, str, PlaceStanding | None]] = []
     heading = ""
     for each in inspection.places:
-        here = f"{each.where[:1].upper()}{each.where[1:]}" or say("In the middle")
+        here = f"{begun(each.where)}" or say("In the middle")
         if here != heading:
             rows.append((None, here, None))
             heading = here

@@ -10,7 +10,7 @@ from aligner.assessment.inspection import PlaceStanding
 from aligner.drawing.theme import GAP, Theme
 from aligner.gauging import Verdict
 from aligner.job import Job
-from aligner.language import say
+from aligner.language import begun, say
 from aligner.sheet.quantities import Length
 from aligner.units.preferred import Preferred
 from aligner.window.inspect.doors import PlaceDoors, gauges_on_offer
@@ -89,7 +89,7 @@ class NumberEntry(QWidget):
         self._offer_gauges(job, standing.found.gauge)
         self.limit.show_limit(standing)
         words = number_words(standing, self._show)
-        self.verdict.setText(words[:1].upper() + words[1:])
+        self.verdict.setText(begun(words))
         self.verdict.setVisible(bool(words))
         is_out = measured is not None and measured.verdict is Verdict.OUT
         set_tone(self.verdict, "tone", "attention" if is_out else "")

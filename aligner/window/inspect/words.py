@@ -5,8 +5,7 @@ from __future__ import annotations
 from aligner.assessment.findings import finding_words
 from aligner.assessment.inspection import InspectionAssessment, PlaceStanding
 from aligner.job.inspect import Finding
-from aligner.language import say, say_count
-from aligner.window.inside import inside
+from aligner.language import inside, say, say_count
 
 
 def given_words(finding: Finding) -> str:

@@ -17,8 +17,7 @@ from PySide6.QtWidgets import (
 from aligner.drawing.theme import GAP, ROOM
 from aligner.job import Check
 from aligner.job.final_checks import FinalCheck
-from aligner.language import say
-from aligner.window.inside import inside
+from aligner.language import inside, say
 from aligner.window.widgets.labels import Caution
 from aligner.window.widgets.page import wrapping
 

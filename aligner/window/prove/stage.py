@@ -26,9 +26,8 @@ from aligner.job.edits_prove import (
 )
 from aligner.job.final_checks import checks_of, final_checks, open_checks
 from aligner.job.stamps import now_here
-from aligner.language import say, say_count
+from aligner.language import begun, inside, say, say_count
 from aligner.units.preferred import Preferred
-from aligner.window.inside import inside
 from aligner.window.open_job import OpenJob
 from aligner.window.prove.check_row import CheckRow
 from aligner.window.prove.job_summary import summary_rows
@@ -119,7 +118,7 @@ class ProveStage(QWidget):
             return say("Next check: {name}.", name=name), say(how.get(waiting[0], ""))
         left = self._left_undone()
         if left:
-            return say("Not ready to sign off."), f"{left[0][:1].upper()}{left[0][1:]}."
+            return say("Not ready to sign off."), f"{begun(left[0])}."
         return (
             say("Ready to sign off."),
             say("Every check is done and every step of the list is ticked."),
@@ -130,7 +129,7 @@ class ProveStage(QWidget):
         if still_open:
             return (
                 say("The sign-off does not hold any more."),
-                f"{still_open[:1].upper()}{still_open[1:]}. {say('Open it again, and finish it.')}",
+                f"{begun(still_open)}. {say('Open it again, and finish it.')}",
             )
         waiting = [row for row in self._open_job.assessment.rechecks if not row.is_done]
         by = say("Signed off by {name} on {day}.", name=signed.name, day=signed.on)

@@ -13,7 +13,7 @@ from aligner.assessment.as_found import SIDES, difference_words, has_air, sag_wo
 from aligner.assessment.readings import gauge_of
 from aligner.drawing.theme import GAP, ROOM, Theme
 from aligner.job import Job
-from aligner.language import marked, say
+from aligner.language import begun, marked, say
 from aligner.sheet.quantities import Length, Quantity, SignedLength, Volume
 from aligner.units.preferred import Preferred
 from aligner.window.build.fields import Choice, WordLine
@@ -120,7 +120,7 @@ class AsFoundView(QWidget):
             (found.bracket, self.bracket_said),
         ):
             words = difference_words(job, pair.left, pair.right, pair.gauge, show)
-            words = f"{words[:1].upper()}{words[1:]}." if words else ""
+            words = f"{begun(words)}." if words else ""
             if words and gauge_of(job, pair.gauge) is None:
                 words = f"{words} {say('Name the gauge: its own error is not counted yet.')}"
             said.setText(words)
@@ -256,4 +256,4 @@ class AsFoundView(QWidget):
 def _sag_lines(job: Job, show: Preferred) -> str:
     said = [(line, sag_words(job, load, show)) for load, line in _SAG_LINES.items()]
     lines = ", ".join(say(line, size=words) for line, words in said if words)
-    return f"{lines[:1].upper()}{lines[1:]}." if lines else ""
+    return f"{begun(lines)}." if lines else ""

@@ -8,9 +8,8 @@ from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 from aligner.assessment import Assessment, StepStanding
 from aligner.drawing.theme import Theme, TypeSize
 from aligner.job import Job
-from aligner.language import say
+from aligner.language import begun, inside, say
 from aligner.units.preferred import Preferred
-from aligner.window.inside import inside
 from aligner.window.strip.words import (
     big_words,
     elsewhere_words,
@@ -76,7 +75,7 @@ class LooseStepCard(Card):
         self.what.setText(object_words(step))
         self.read.setText(read_words(job, step, self._show))
         waits = standing.waits_for if standing.entry is None else ""
-        self.waits.setText(f"{waits[:1].upper()}{waits[1:]}." if waits else "")
+        self.waits.setText(f"{begun(waits)}." if waits else "")
         self.caution.say(inside(step.caution))
         self.reopened.setText(opened_words(job.strip.log, standing))
         self.entry.setText(done_words(standing))

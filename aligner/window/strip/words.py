@@ -6,11 +6,9 @@ from aligner.assessment import StepStanding, StepState
 from aligner.assessment.as_found import difference_words, has_heights_as_found, mean_words
 from aligner.assessment.strip import OffPart, StripAssessment, StripSubject
 from aligner.fastening.steps import Step
-from aligner.fastening.words import begun
 from aligner.job import Job
-from aligner.language import say, say_count
+from aligner.language import begun, inside, say, say_count
 from aligner.units.preferred import Preferred
-from aligner.window.inside import inside
 from aligner.window.strip.views import StripView
 
 Said = tuple[str, str, str]
@@ -79,7 +77,7 @@ def back_words(part: OffPart) -> str:
     entry = part.entry
     where = entry.fasteners.rstrip(".")
     fasteners = say("Fasteners: {where}.", where=where) if where else ""
-    note = f"{entry.note[:1].upper()}{entry.note[1:].rstrip('.')}." if entry.note else ""
+    note = f"{begun(entry.note).rstrip('.')}." if entry.note else ""
     return " ".join(words for words in (fasteners, note) if words)
 
 
@@ -114,7 +112,7 @@ def read_words(job: Job, step: Step, show: Preferred) -> str:
         return say("Not written down yet.")
     unlike = difference_words(job, pair.left, pair.right, pair.gauge, show)
     said = ", ".join(legs)
-    return f"{said[:1].upper()}{said[1:]}{f'; {unlike}' if unlike else ''}."
+    return f"{begun(said)}{f'; {unlike}' if unlike else ''}."
 
 
 def elsewhere_words(standing: StepStanding, in_hand: StepStanding | None) -> str:

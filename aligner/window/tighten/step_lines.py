@@ -14,8 +14,7 @@ from itertools import groupby
 from aligner.assessment import StepStanding, StepState
 from aligner.fastening.joints import joint_kinds
 from aligner.fastening.steps import Step
-from aligner.fastening.words import begun
-from aligner.language import listed, say
+from aligner.language import begun, listed, say
 from aligner.units.preferred import Preferred
 from aligner.window.tighten.step_words import beside_words, pass_name, spoken_words, state_words
 

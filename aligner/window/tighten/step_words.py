@@ -5,13 +5,11 @@ from __future__ import annotations
 from aligner.assessment import StepStanding, StepState
 from aligner.assessment.assess import Assessment
 from aligner.fastening.steps import Step
-from aligner.fastening.words import begun
 from aligner.job import Action, Job, LogEntry
-from aligner.language import listed, marked, say
+from aligner.language import begun, inside, listed, marked, say
 from aligner.sheet import ThreadCondition
 from aligner.units.preferred import Preferred
 from aligner.units.shown import rounded, unrounded
-from aligner.window.inside import inside
 from aligner.window.widgets.pictures import height_words, in_line_words, square_words
 
 _CONDITIONS = {

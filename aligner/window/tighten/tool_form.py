@@ -13,8 +13,7 @@ from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QWidget
 
 from aligner.drawing.theme import GAP, Theme
 from aligner.errors import AlignerError
-from aligner.fastening.words import begun
-from aligner.language import say
+from aligner.language import begun, say
 from aligner.window.measuring.guides import measured_by
 from aligner.window.prove.check_row import Tick
 from aligner.window.tighten.wrench_fields import Field, FieldRefused

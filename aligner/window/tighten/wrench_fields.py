@@ -12,9 +12,8 @@ from dataclasses import dataclass
 from pydantic import ValidationError
 
 from aligner.errors import AlignerError
-from aligner.fastening.words import begun
 from aligner.job import Adapter, TorqueWrench
-from aligner.language import marked, say
+from aligner.language import begun, marked, say
 from aligner.sheet.quantities import Angle, Length, Quantity, Ratio, Torque
 from aligner.units import UnreadableQuantity
 from aligner.units.shown import unrounded

@@ -13,7 +13,7 @@ from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLineEdit, QSizePolicy, QVBoxLayout
 
 from aligner.drawing.theme import Theme
-from aligner.language import say
+from aligner.language import begun, say
 from aligner.sheet.quantities import Quantity
 from aligner.units import UnreadableQuantity
 from aligner.window.measuring.guides import measured_by
@@ -239,7 +239,7 @@ class ReadingBox(QFrame):
             cell.setAccessibleDescription(refusal)
             refusals.append(refusal)
         first = next((refusal for refusal in refusals if refusal), self._trouble)
-        self._refusal.setText(first[:1].upper() + first[1:])
+        self._refusal.setText(begun(first))
         self._refusal.setVisible(bool(first))
         self.resized.emit()
 
