@@ -1661,7 +1661,7 @@
       <extracomment>{count} final check is open</extracomment>
       <translation>
         <numerusform>{count} Endkontrolle ist offen</numerusform>
-        <numerusform>{count} Endkontrolleen sind offen</numerusform>
+        <numerusform>{count} Endkontrollen sind offen</numerusform>
       </translation>
     </message>
     <message>
