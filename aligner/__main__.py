@@ -122,12 +122,16 @@ def _card(given: list[str]) -> int:
     )
     parser.add_argument("job", metavar="JOB", help="the job document")
     parser.add_argument("-o", dest="card", metavar="CARD.pdf", required=True, help="the card")
+    from aligner.language import LANGUAGES
+
+    parser.add_argument("--language", choices=LANGUAGES, default="en", help="of the card's texts")
     found: Namespace = parser.parse_args(given)
     source, target = _path(found.job), _path(found.card)
     job = _loaded(source)
     if target.exists() and target.samefile(source):
         raise _Refused(f"{target}: the card would replace the job itself; give it another name")
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    application = _speaking(found.language)
     from aligner.assessment import assess
     from aligner.errors import AlignerError
     from aligner.report.card import write_card
@@ -143,7 +147,19 @@ def _card(given: list[str]) -> int:
         raise _Refused(f"{source}: {error}") from error
     except OSError as error:
         raise _Refused(f"{target}: {error.strerror or error}; choose another place") from error
+    del application  # kept until the card is written
     return WITHIN if is_all_within else ATTENTION
+
+
+def _speaking(language: str) -> object:
+    """A Qt application that speaks a language, for as long as it is kept."""
+    from PySide6.QtGui import QGuiApplication
+
+    from aligner.window.language import speak_language
+
+    application = QGuiApplication.instance() or QGuiApplication(["aligner"])
+    speak_language(language)
+    return application
 
 
 def _loaded(path: Path) -> Job:

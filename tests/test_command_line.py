@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from pypdf import PdfReader
 
 AT = "2026-11-25T14:02:00+01:00"
 GAUGE = {"resolution": "0.02 mm", "limit_of_error": "0.03 mm", "repeatability": "0.02 mm"}
@@ -283,6 +284,16 @@ def test_the_card_is_written_without_a_display(tmp_path: Path) -> None:
     done = run("card", saved(tmp_path, job_with_heights("4.00 mm", "4.00 mm")), "-o", card)
     assert done.returncode == 0, done.stderr
     assert card.read_bytes().startswith(b"%PDF-")
+
+
+def test_the_card_is_written_in_german(tmp_path: Path) -> None:
+    path, card = saved(tmp_path, job_with_heights("4.00 mm", "4.00 mm")), tmp_path / "card.pdf"
+    done = run("card", path, "-o", card, "--language", "de")
+    assert done.stderr == b""
+    pages = PdfReader(card).pages
+    words = " ".join(" ".join(page.extract_text() for page in pages).split())
+    assert "Auftragskarte" in words
+    assert "4,0 mm" in words
 
 
 def test_a_card_that_cannot_be_written_is_refused_in_one_line(tmp_path: Path) -> None:

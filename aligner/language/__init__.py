@@ -1,6 +1,7 @@
 """Every text a person reads, in the language they chose: English in the code, others beside it."""
 
 from aligner.language.said import (
+    LANGUAGES,
     begun,
     decimal_sign,
     inside,
@@ -13,6 +14,7 @@ from aligner.language.said import (
 )
 
 __all__ = [
+    "LANGUAGES",
     "begun",
     "decimal_sign",
     "inside",

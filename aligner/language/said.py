@@ -14,6 +14,9 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from typing import Any
 
+#: Codes of the languages that the texts are in.
+LANGUAGES = ("en", "de")
+
 #: Looks a text up: the text, its meaning where the same words mean two things, and how many
 #: where it speaks of a number of things (else -1). Gives the English text if it has none.
 Translate = Callable[[str, str, int], str]

@@ -9,8 +9,7 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QTranslator
 
 from aligner.data_files import resource
-from aligner.language import speak, spoken
-from aligner.window.preferences import LANGUAGES
+from aligner.language import LANGUAGES, speak, spoken
 
 _installed: list[QTranslator] = []
 

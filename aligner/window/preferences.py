@@ -12,6 +12,7 @@ from typing import Any
 from PySide6.QtCore import QSettings
 
 from aligner.drawing.theme import Appearance
+from aligner.language import LANGUAGES
 from aligner.units.preferred import Preferred
 
 #: Sizes of text, in per cent.
@@ -19,8 +20,6 @@ TEXT_SIZES = (100, 125, 150, 175, 200)
 LENGTHS = ("mm", "in")
 TORQUES = ("N·m", "lbf·ft", "kgf·m")
 VOLUMES = ("ml", "US fl oz", "imp fl oz")
-#: Codes of the languages that the texts are in.
-LANGUAGES = ("en", "de")
 
 
 @dataclass(frozen=True)
