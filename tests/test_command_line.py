@@ -293,7 +293,7 @@ def test_the_card_is_written_in_german(tmp_path: Path) -> None:
     pages = PdfReader(card).pages
     words = " ".join(" ".join(page.extract_text() for page in pages).split())
     assert "Auftragskarte" in words
-    assert "4,0 mm" in words
+    assert "4,00 mm" in words
 
 
 def test_a_card_that_cannot_be_written_is_refused_in_one_line(tmp_path: Path) -> None:
