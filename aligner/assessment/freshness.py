@@ -6,11 +6,12 @@ two distances was read again: what stands in the boxes is still within, and says
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Container, Iterable, Sequence
 from datetime import datetime
 
+from aligner.assessment.let_go import can_move_what_was_measured, is_taken_back, let_go_by
 from aligner.fastening.steps import Step
-from aligner.job import Action, Align, Job, LogEntry
+from aligner.job import Action, Align, Job, LogEntry, ticked_steps
 from aligner.language import say
 
 _NEVER_MOVES = ("hold", "look")
@@ -53,18 +54,34 @@ def why_stale(job: Job, step: Step, steps: Sequence[Step], ticked_since: Iterabl
     if all(entry.action is Action.TICKED for entry in job.log):
         return ""
     before = {each.key for each in _up_to(steps, step) if each.kind not in _NEVER_MOVES}
-    standing_on_it = {each.key: each.title for each in steps if step.key in each.relies_on}
+    standing_on_it = {each.key for each in steps if step.key in each.relies_on}
     titles = {each.key: each.title for each in steps}
-    for entry in job.log:
+    for place, entry in enumerate(job.log):
         if entry.action is Action.TICKED or not _is_after(entry, begun):
             continue
-        is_slackened = entry.action is Action.UNTICKED and entry.step in standing_on_it
+        is_slackened = entry.action is Action.UNTICKED and (
+            _lets_move(job.log, place, steps, standing_on_it)
+        )
         if entry.step in before or is_slackened:
             return say(
                 "the readings are from before “{step}” was opened again: measure again",
                 step=titles[entry.step],
             )
     return ""
+
+
+def _lets_move(
+    log: tuple[LogEntry, ...], place: int, steps: Sequence[Step], standing_on_it: Container[str]
+) -> bool:
+    """Whether an untick let go of what keeps the measured where it was."""
+    unticked = next((each for each in steps if each.key == log[place].step), None)
+    if unticked is None or is_taken_back(log, place, steps):
+        return False
+    ticked = ticked_steps(log[:place])
+    return unticked.key in standing_on_it or any(
+        can_move_what_was_measured(each, steps, ticked)
+        for each in let_go_by(unticked, steps, ticked)
+    )
 
 
 def _up_to(steps: Sequence[Step], step: Step) -> Iterable[Step]:

@@ -24,6 +24,12 @@ from datetime import datetime
 
 from aligner.assessment.assess import Assessment, assess
 from aligner.assessment.corrections import asks_for_in_line, asks_for_squaring
+from aligner.assessment.let_go import (
+    can_move_what_was_measured,
+    is_taken_back,
+    let_go_by,
+    must_be_slack,
+)
 from aligner.fastening.steps import Step
 from aligner.gauging import Verdict
 from aligner.job import Action, Align, Job, LogEntry, ticked_steps
@@ -57,6 +63,8 @@ def with_dependents_opened(before: Job, after: Job, at: datetime) -> Job:
     for key, why in _roots(before, after, now, steps):
         found.open(key, why)
     by_key = {step.key: step for step in steps}
+    for key in _let_go(before, after, steps):
+        found.let_go_of(by_key[key])
     loosened = [
         by_key[entry.step]
         for entry in new_entries
@@ -71,6 +79,27 @@ def with_dependents_opened(before: Job, after: Job, at: datetime) -> Job:
     return after.with_changes(log=(*after.log, *entries)) if entries else after
 
 
+def _let_go(before: Job, after: Job, steps: tuple[Step, ...]) -> Iterator[str]:
+    """The steps whose joint the edit lets go of."""
+    known = {step.key for step in steps}
+    for place in range(len(before.log), len(after.log)):
+        entry = after.log[place]
+        is_untick = entry.action is Action.UNTICKED and entry.step in known
+        if is_untick and not is_taken_back(after.log, place, steps):
+            yield entry.step
+    if before.sheet is after.sheet:
+        return
+    earlier = {each.step.key: each.step.target_nm for each in assess(before).tightening.steps}
+    ticked = ticked_steps(before.log)
+    for step in steps:
+        was_nm, is_nm = earlier.get(step.key), step.target_nm
+        if step.key in ticked and was_nm is not None and is_nm is not None and is_nm < was_nm:
+            yield step.key
+
+
+_KEPT = marked(
+    "What was measured here may have moved: “{step}” kept it in place, and is open again."
+)
 _SEEN = {
     "hold": marked("What was measured here may have moved: “{step}” is open again."),
     "look": marked("What was looked at here may have changed: “{step}” is open again."),
@@ -93,9 +122,17 @@ class _Opened:
             self.why[key] = why
             self._to_follow.append(self._steps[self._place[key]])
 
+    def let_go_of(self, step: Step) -> None:
+        """Open what was measured before a joint that is let go, where that can have moved."""
+        for gone in let_go_by(step, self._steps, self._ticked):
+            if can_move_what_was_measured(gone, self._steps, self._ticked):
+                for other in self._steps[: self._place[gone.key]]:
+                    if other.kind == "hold":
+                        self.open(other.key, say(_KEPT, step=gone.title))
+
     def follow_all(self, loosened: list[Step]) -> None:
         """Open what stands on steps that are open, nearest first, so that its reason is near."""
-        self._to_follow += loosened
+        self._to_follow = [*loosened, *self._to_follow]
         for step in self._to_follow:
             self._follow(step)
 
@@ -110,9 +147,8 @@ class _Opened:
         for other in later:
             if step.joint is not None and other.joint == step.joint:
                 self.open(other.key, comes_after)
-        for other in self._steps:
-            if any(other.place in places for places in step.slack):
-                self.open(other.key, slack)
+        for other in must_be_slack(step, self._steps):
+            self.open(other.key, slack)
         for other in later:
             if step.kind != "look" and other.kind in _SEEN:
                 self.open(other.key, say(_SEEN[other.kind], step=step.title))

@@ -78,6 +78,8 @@ class JointKind:
         loosening_also: what is done in the same breath, "" if nothing.
         sequence_loosening: its place when loosening on the same scale, counted downwards; 0 where
             it is the reverse of tightening.
+        holds: what can move once it is let go: "bracket", the lower bracket and the leg in it;
+            "leg", its leg where no lower clamp grips that; "" where nothing measured does.
         source: where this row comes from.
     """
 
@@ -98,6 +100,7 @@ class JointKind:
     loosening_verb: str = marked("Slacken")
     loosening_also: str = ""
     sequence_loosening: int = 0
+    holds: str = ""
 
 
 @dataclass(frozen=True)
@@ -199,7 +202,7 @@ def joint_kinds() -> Mapping[str, JointKind]:
         "clamp": bool,
         "numbered": bool,
     }
-    more = ["piece", "caution", "caution_loosening", "loosening_verb", "loosening_also"]
+    more = ["piece", "caution", "caution_loosening", "loosening_verb", "loosening_also", "holds"]
     optional = dict.fromkeys(more, str) | {"sequence_loosening": int}
     found = [JointKind(**row) for row in rows("joint_kinds", required, optional)]
     return {kind.kind: kind for kind in sorted(found, key=lambda kind: kind.sequence)}

@@ -65,8 +65,8 @@
     </message>
     <message>
       <location filename="aligner/assessment/as_found.py" />
-      <source>left less by {size}</source>
-      <translation>links {size} weniger</translation>
+      <source>left {size} less than right</source>
+      <translation>links {size} weniger als rechts</translation>
     </message>
     <message>
       <location filename="aligner/assessment/as_found.py" />
@@ -75,8 +75,8 @@
     </message>
     <message>
       <location filename="aligner/assessment/as_found.py" />
-      <source>left more by {size}</source>
-      <translation>links {size} mehr</translation>
+      <source>left {size} more than right</source>
+      <translation>links {size} mehr als rechts</translation>
     </message>
     <message>
       <location filename="aligner/assessment/as_found.py" />
@@ -1275,6 +1275,11 @@
     </message>
     <message>
       <location filename="aligner/assessment/opened_again.py" />
+      <source>What was measured here may have moved: “{step}” kept it in place, and is open again.</source>
+      <translation>Was hier gemessen wurde, kann sich verschoben haben: „{step}“ hielt es an seinem Platz und ist wieder offen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/opened_again.py" />
       <source>The readings that it passed on, or those taken since, are out.</source>
       <translation>Die Messwerte, auf denen er bestanden wurde, oder die seither genommenen, liegen außerhalb.</translation>
     </message>
@@ -1623,7 +1628,7 @@
     <message>
       <location filename="aligner/assessment/stages.py" />
       <source>no fasteners</source>
-      <translation>keine Verschraubungen</translation>
+      <translation>keine Schrauben</translation>
     </message>
     <message>
       <location filename="aligner/assessment/stages.py" />
@@ -7433,11 +7438,6 @@
     </message>
     <message>
       <location filename="aligner/window/align/attempts_words.py" />
-      <source>nought, {size}</source>
-      <translation>null, {size}</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/align/attempts_words.py" />
       <source>no limit to hold it to</source>
       <translation>kein Grenzwert dafür</translation>
     </message>
@@ -8202,11 +8202,6 @@
     </message>
     <message>
       <location filename="aligner/window/align/square_card.py" />
-      <source>turn and its ± drawn {factor} times</source>
-      <translation>Drehung und ± {factor}-fach</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/align/square_card.py" />
       <source>turn {angle} to the left</source>
       <translation>{angle} nach links drehen</translation>
     </message>
@@ -8222,8 +8217,8 @@
     </message>
     <message>
       <location filename="aligner/window/align/square_card.py" />
-      <source>turn, ± drawn {factor}×</source>
-      <translation>Drehung und ± {factor}×</translation>
+      <source>turn and its ± drawn {factor} times</source>
+      <translation>Drehung und ± {factor}-fach</translation>
     </message>
     <message>
       <location filename="aligner/window/align/stage.py" />
@@ -13286,6 +13281,11 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="aligner/window/tighten/tick_door.py" />
+      <source>Why is it unticked? Both entries stay in the log. Undo takes a mistaken tick back alone.</source>
+      <translation>Warum wird der Haken entfernt? Beide Einträge bleiben im Protokoll. Rückgängig nimmt einen Fehlhaken zurück und öffnet sonst nichts.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/tighten/tick_door.py" />
       <source>Out of order: say why. The reason is kept with the job.</source>
       <translation>Außer der Reihe: Grund angeben. Er bleibt beim Auftrag.</translation>
     </message>
@@ -13293,11 +13293,6 @@ zu wenig Öl</translation>
       <location filename="aligner/window/tighten/tick_door.py" />
       <source>Nothing was done: write a reason, or Escape to leave it.</source>
       <translation>Nichts geschehen: Grund eintragen, oder Esc, um es zu lassen.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/tick_door.py" />
-      <source>Why is it unticked? Both entries stay in the log.</source>
-      <translation>Warum wird der Haken entfernt? Beide Einträge bleiben im Protokoll.</translation>
     </message>
     <message>
       <location filename="aligner/window/tighten/tick_door.py" />
@@ -13641,11 +13636,6 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="aligner/window/widgets/pictures.py" />
-      <source>left {size} less than right</source>
-      <translation>links {size} weniger als rechts</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/widgets/pictures.py" />
       <source>equal</source>
       <translation>gleich</translation>
     </message>
@@ -13653,11 +13643,6 @@ zu wenig Öl</translation>
       <location filename="aligner/window/widgets/pictures.py" />
       <source>out: not at {goal}; {difference}</source>
       <translation>außerhalb: nicht auf {goal}; {difference}</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/widgets/pictures.py" />
-      <source>left {size} more than right</source>
-      <translation>links {size} mehr als rechts</translation>
     </message>
     <message>
       <location filename="aligner/window/widgets/pictures.py" />

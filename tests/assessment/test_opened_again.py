@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -13,7 +15,7 @@ from aligner.job import Action, Job, ticked_steps
 from aligner.job.edits_align import with_heights_to_read_again
 from aligner.job.edits_sheet import with_torque
 from aligner.job.edits_tighten import with_untick
-from aligner.sheet import ProtrusionLimits
+from aligner.sheet import OrderRule, ProtrusionLimits
 from aligner.sheet.quantities import Length
 from tests.assessment.bench_jobs import (
     fasteners,
@@ -34,6 +36,7 @@ LOWER = [
 CAPS = [f"fork_cap/{side} fork cap/pass 1" for side in ("left", "right")]
 TOPS = [f"top_clamp/{side} top clamp/pass 1" for side in ("left", "right")]
 BARS = [f"handlebar_clamp_above/{side} bar/pass 1" for side in ("left", "right")]
+FELT = "look/steering_free"
 HEAD = "stem_head_bolt/stem head bolt/pass 1"
 AT = minute(500)
 
@@ -157,12 +160,97 @@ def test_once_proved_a_doubtful_reading_opens_the_last_measurement_only(proved):
 def test_a_clamp_that_is_unticked_opens_what_must_be_slack_and_what_was_measured_after(proved):
     after = edited(proved, with_untick(proved, LOWER[0], minute(400), "the leg slipped"))
     why = opened(after)
-    assert {LOWER[1], LOWER[2], *TOPS, AGAIN, *BARS} == why.keys()
+    assert {*LOWER[1:], HOLD, SQUARE, HEAD, FELT, *TOPS, AGAIN, *BARS} == why.keys()
     assert "slack while “Left lower clamp" in why[TOPS[0]]
     assert "may have moved" in why[AGAIN]
     assert "relies on “Measure both heights again”" in why[BARS[0]]
     assert not set(CAPS) & why.keys(), "a cap that is torqued stays torqued"
-    assert not {*LOWER[3:], HOLD, SQUARE} & why.keys()
+    assert "comes after" in why[LOWER[1]]
+    assert "relies on" in why[LOWER[3]], "the other leg was clamped on heights to be read again"
+
+
+def test_a_lower_clamp_let_go_opens_the_hold_points_before_it_and_asks_for_new_readings(clamped):
+    after = edited(clamped, with_untick(clamped, LOWER[2], minute(400), "the leg slipped"))
+    why = opened(after)
+    assert "“Left lower clamp, bolts 1 and 2” kept it" in why[HOLD]
+    assert "kept it in place, and is open again" in why[SQUARE]
+    standings = {each.step.key: each for each in assess(after).tightening.steps}
+    assert "measure again" in standings[HOLD].waits_for
+    assert "measure again" in standings[SQUARE].waits_for
+    again = with_heights_to_read_again(after, minute(401))
+    again = with_left(again, "5.0 mm", "5.0 mm")
+    heights = again.align.protrusion.with_changes(right=lengths("5.0 mm", "5.0 mm"))
+    again = again.with_changes(align=again.align.with_changes(protrusion=heights))
+    standings = {each.step.key: each for each in assess(again).tightening.steps}
+    assert standings[HOLD].waits_for == ""
+    assert "measure again" in standings[SQUARE].waits_for, "the distances were not read again"
+
+
+@pytest.mark.parametrize(
+    ("ticked_to", "seconds", "is_let_go"),
+    [
+        pytest.param(LOWER[0], 30, False, id="half a torque, at once: the wrong step was ticked"),
+        pytest.param(LOWER[0], 300, True, id="half a torque, later: the clamp was nipped up"),
+        pytest.param(LOWER[0], -30, True, id="the clock was set back: nothing can be told"),
+        pytest.param(LOWER[1], 30, True, id="full torque: the clamp was at its torque"),
+        pytest.param(LOWER[2], 30, True, id="full torque once more"),
+        pytest.param(LOWER[3], 30, False, id="half a torque on the other leg"),
+    ],
+)
+def test_a_tick_taken_back_at_once_keeps_the_measurements_unless_the_clamp_was_at_torque(
+    ticked_to, seconds, is_let_go
+):
+    job = ticked_as_far_as(true_job(), ticked_to)
+    at = job.log[-1].at + timedelta(seconds=seconds)
+    after = edited(job, with_untick(job, ticked_to, at, "the wrong step"))
+    assert ({HOLD, SQUARE} <= opened(after).keys()) is is_let_go
+
+
+def test_an_untick_at_once_of_another_step_than_the_newest_lets_the_clamp_go():
+    job = ticked_as_far_as(true_job(), LOWER[3])
+    at = job.log[-1].at + timedelta(seconds=30)
+    assert HOLD in opened(edited(job, with_untick(job, LOWER[2], at, "it slipped")))
+
+
+def test_a_tick_taken_back_does_not_make_the_readings_old():
+    job = ticked_as_far_as(true_job(), LOWER[0])
+    at = job.log[-1].at + timedelta(seconds=30)
+    job = with_untick(job, LOWER[0], at, "the wrong step")
+    job = with_untick(job, HOLD, at, "looked at once more")
+    standings = {each.step.key: each for each in assess(job).tightening.steps}
+    assert standings[HOLD].waits_for == ""
+
+
+def test_a_top_clamp_carries_the_leg_only_where_no_lower_clamp_grips_it(proved):
+    why = opened(edited(proved, with_untick(proved, TOPS[0], minute(400), "forgotten")))
+    assert AGAIN in why
+    assert not {HOLD, SQUARE, *LOWER} & why.keys()
+    rule = OrderRule(kind="before", first="top_clamp", then="lower_clamp", because="as printed")
+    job = ticked_as_far_as(true_job(rules=(rule,)), TOPS[1])
+    assert not set(LOWER) & ticked_steps(job.log).keys()
+    why = opened(edited(job, with_untick(job, TOPS[0], minute(400), "the leg slipped")))
+    assert "may have moved" in why[HOLD]
+
+
+def test_a_stem_head_done_again_lets_the_lower_clamps_go_and_so_the_heights(proved):
+    why = opened(edited(proved, with_untick(proved, HEAD, minute(400), "it was slack")))
+    assert "lower clamp" in why[HOLD]
+    assert "kept it in place" in why[HOLD]
+
+
+def test_a_stem_head_that_is_unticked_before_the_clamps_close_leaves_the_heights():
+    job = ticked_as_far_as(true_job(), HEAD)
+    why = opened(edited(job, with_untick(job, HEAD, minute(400), "it was slack")))
+    assert HOLD not in why
+
+
+@pytest.mark.parametrize(("printed", "is_let_go"), [("31 N·m", False), ("15 N·m", True)])
+def test_a_smaller_torque_on_the_sheet_lets_a_clamp_go_and_a_greater_does_not(
+    proved, printed, is_let_go
+):
+    place = [part.name for part in fasteners()].index("left lower clamp")
+    after = edited(proved, with_torque(proved, place, "torque", torque(printed), minute(400)))
+    assert (HOLD in opened(after)) is is_let_go
 
 
 def test_a_cap_that_is_unticked_opens_the_top_clamps(proved):

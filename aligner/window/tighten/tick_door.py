@@ -28,6 +28,9 @@ from aligner.window.tighten.seen_value import doubt, wanted
 from aligner.window.widgets.hold_key import HoldKey
 
 HOLD_ASKS = marked("Hold point: press Space once more to pass it, or keep it held. Look first.")
+_WHY_UNTICKED = marked(
+    "Why is it unticked? Both entries stay in the log. Undo takes a mistaken tick back alone."
+)
 
 
 @dataclass(frozen=True)
@@ -124,7 +127,7 @@ class TickDoor(DoorRow):
         if self.reason.isVisible():
             self._with_reason()
         elif standing.state is StepState.DONE:
-            self._ask_reason(say("Why is it unticked? Both entries stay in the log."))
+            self._ask_reason(say(_WHY_UNTICKED))
         elif self._is_value_good():
             self._tick_or_ask(standing)
 
