@@ -130,6 +130,10 @@ def assess_tightening(
     notices = (
         *told,
         *log_notices(job, [(each.step, each.tool) for each in standings], verdicts),
+        *(
+            note("wrenches", say("The wrench “{name}” is not chosen: {why}.", name=name, why=why))
+            for name, why in tools.refused.items()
+        ),
         *_about_wrenches(standings),
         *(note("sheet.rules", str(text)) for text in made.overridden),
     )

@@ -8,7 +8,7 @@ wherever its scale goes down that far.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
 from aligner.errors import AlignerError
@@ -17,10 +17,15 @@ from aligner.fastening.wrench import Adapter, Wrench
 from aligner.fastening.wrench_choice import NoWrench, WrenchFit, best_wrench, fit
 from aligner.job import Adapter as DescribedAdapter
 from aligner.job import Job, TorqueWrench, WrenchChoice
+from aligner.job.wrenches import scale_unit
 from aligner.language import begun, marked, say, spoken
 
 _LOST_WRENCH = marked("The chosen wrench “{name}” is not on the list any more: choose again.")
 _LOST_ADAPTER = marked("The chosen adapter “{name}” is not on the list any more: choose again.")
+_REFUSED_WRENCH = marked(
+    "The chosen wrench “{name}” cannot be trusted with a setting: {why}. Put it right, or choose "
+    "again."
+)
 
 
 @dataclass(frozen=True)
@@ -78,11 +83,19 @@ class ToolForStep:
 
 @dataclass(frozen=True)
 class Tools:
-    """The wrenches and adapters of a job, as the computations take them."""
+    """The wrenches and adapters of a job, as the computations take them.
+
+    Attributes:
+        wrenches: those a setting can be trusted to.
+        adapters: all of them.
+        choices: what a person chose, by the joint's name.
+        refused: why a wrench of the list is not among them, by its name.
+    """
 
     wrenches: tuple[Wrench, ...]
     adapters: Mapping[str, Adapter]
     choices: Mapping[str, WrenchChoice]
+    refused: Mapping[str, str] = field(default_factory=dict)
 
     def for_torque(
         self, joint: str, target_nm: float, low_nm: float, high_nm: float, share: float = 1.0
@@ -96,9 +109,10 @@ class Tools:
             high_nm: greatest that is right in the full pass.
             share: of the torque in this pass.
         """
-        if not self.wrenches:
-            return None
         choice = self.choices.get(joint)
+        if not self.wrenches:
+            problems = tuple(_sentence(f"{name}: {why}") for name, why in self.refused.items())
+            return ToolForStep(wrench="", problems=problems) if problems else None
         adapter = self.adapters.get(choice.adapter) if choice and choice.adapter else None
         named = choice.wrench if choice else None
         named_one = next((each for each in self.wrenches if each.name == named), None)
@@ -108,10 +122,13 @@ class Tools:
         found = _found(wrenches, adapter, specified_nm, share, spoken(), is_named=is_named)
         if choice is None:
             return found
-        lost = [
+        why = self.refused.get(choice.wrench or "")
+        lost = [say(_REFUSED_WRENCH, name=choice.wrench, why=why)] if why else []
+        known_wrenches = [*(each.name for each in self.wrenches), *self.refused]
+        lost += [
             say(text, name=name)
             for text, name, known in (
-                (_LOST_WRENCH, choice.wrench, [each.name for each in self.wrenches]),
+                (_LOST_WRENCH, choice.wrench, known_wrenches),
                 (_LOST_ADAPTER, choice.adapter, self.adapters),
             )
             if name and name not in known
@@ -122,11 +139,18 @@ class Tools:
 
 def tools_of(job: Job) -> Tools:
     """The job's wrenches, adapters and choices."""
+    refused = {name: why for name, each in job.wrenches.items() if (why := why_refused(each))}
     return Tools(
-        tuple(wrench_of(name, each) for name, each in job.wrenches.items()),
+        tuple(wrench_of(name, each) for name, each in job.wrenches.items() if name not in refused),
         {name: adapter_of(name, each) for name, each in job.adapters.items()},
         job.wrench_choices,
+        refused,
     )
+
+
+def why_refused(described: TorqueWrench) -> str:
+    """Why a wrench of the list is not chosen, in words; "" if it can be."""
+    return str(described.doubt[1]) if described.doubt is not None else ""
 
 
 def wrench_of(name: str, described: TorqueWrench) -> Wrench:
@@ -147,7 +171,7 @@ def wrench_of(name: str, described: TorqueWrench) -> Wrench:
 
 def scale_unit_nm(described: TorqueWrench) -> float:
     """N·m in one unit of a wrench's own scale: the unit its lowest mark is typed in."""
-    return NEWTON_METRES_PER_UNIT.get(described.low.text.rpartition(" ")[2], 1.0)
+    return NEWTON_METRES_PER_UNIT.get(scale_unit(described.low), 1.0)
 
 
 def adapter_of(name: str, described: DescribedAdapter) -> Adapter:

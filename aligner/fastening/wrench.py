@@ -66,7 +66,15 @@ class Wrench:
             raise UnusableWrench(
                 where, say("its graduation is not above zero"), say("read it off the scale")
             )
-        if not 0 <= self.permissible_deviation < 1:
+        if self.low_nm < self.high_nm and not (
+            self.graduation_nm <= (self.high_nm - self.low_nm) * (1 + 1e-6)  # typed in lbf·ft
+        ):
+            raise UnusableWrench(
+                where,
+                say("its marks are further apart than its lowest is from its highest"),
+                say("give the distance from one mark to the next"),
+            )
+        if not 0 < self.permissible_deviation < 1:
             raise UnusableWrench(
                 where,
                 say("its deviation is {share} %", share=written(100 * self.permissible_deviation)),

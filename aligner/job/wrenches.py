@@ -15,6 +15,9 @@ from aligner.language import say
 from aligner.sheet.model import Part
 from aligner.sheet.quantities import Angle, Length, Ratio, Torque
 
+#: A mark counts as the same one within this share: marks in lbf·ft are no whole N·m.
+_ROUNDING = 1e-9
+
 
 class TorqueWrench(Part):
     """What is known of a setting torque wrench; its scale's unit is the one typed here.
@@ -69,6 +72,46 @@ class TorqueWrench(Part):
                 say("20 % of the highest mark is usual"),
             )
         return self
+
+    @property
+    def doubt(self) -> tuple[str, AlignerError] | None:
+        """Why no setting can be trusted to this wrench: the field, and what is wrong with it.
+
+        Such a wrench is not refused with its document, which may be years old: it stays on the
+        list and is not chosen until it is put right.
+        """
+        if not self.permissible_deviation.value > 0:
+            return "permissible_deviation", AlignerError(
+                "",
+                say("its deviation is {share}", share=self.permissible_deviation),
+                say("no wrench is exact: give what its certificate says, usually 4 %"),
+            )
+        if scale_unit(self.low) != scale_unit(self.high):
+            return "high", AlignerError(
+                "",
+                say(
+                    "its scale runs from {low} to {high}, in two units",
+                    low=self.low,
+                    high=self.high,
+                ),
+                say("give both marks of the same scale"),
+            )
+        span = self.high.value - self.low.value
+        if span > 0 and self.graduation.value > span * (1 + _ROUNDING):
+            return "graduation", AlignerError(
+                "",
+                say(
+                    "its marks are {graduation} apart, more than from its lowest to its highest",
+                    graduation=self.graduation,
+                ),
+                say("give the distance from one mark to the next"),
+            )
+        return None
+
+
+def scale_unit(mark: Torque) -> str:
+    """The unit a mark of a scale is typed in."""
+    return mark.text.rpartition(" ")[2]
 
 
 class Adapter(Part):

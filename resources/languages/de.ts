@@ -1893,6 +1893,11 @@
     </message>
     <message>
       <location filename="aligner/assessment/tightening.py" />
+      <source>The wrench “{name}” is not chosen: {why}.</source>
+      <translation>Der Drehmomentschlüssel „{name}“ wird nicht gewählt: {why}.</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/tightening.py" />
       <source>The wrench for the {joint} can deliver a torque outside what is specified.</source>
       <translation>Der Drehmomentschlüssel für „{joint}“ kann ein Drehmoment außerhalb der Vorgabe liefern.</translation>
     </message>
@@ -1999,6 +2004,11 @@
       <location filename="aligner/assessment/wrenches.py" />
       <source>The chosen adapter “{name}” is not on the list any more: choose again.</source>
       <translation>Der gewählte Aufsatz „{name}“ steht nicht mehr auf der Liste: neu wählen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/wrenches.py" />
+      <source>The chosen wrench “{name}” cannot be trusted with a setting: {why}. Put it right, or choose again.</source>
+      <translation>Auf einen Einstellwert des gewählten Drehmomentschlüssels „{name}“ ist kein Verlass: {why}. Berichtigen oder neu wählen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/wrenches.py" />
@@ -2601,6 +2611,16 @@
       <location filename="aligner/fastening/wrench.py" />
       <source>read it off the scale</source>
       <translation>an der Skala ablesen</translation>
+    </message>
+    <message>
+      <location filename="aligner/fastening/wrench.py" />
+      <source>its marks are further apart than its lowest is from its highest</source>
+      <translation>seine Skalenteilung ist größer als der Abstand vom kleinsten zum größten Skalenwert</translation>
+    </message>
+    <message>
+      <location filename="aligner/fastening/wrench.py" />
+      <source>give the distance from one mark to the next</source>
+      <translation>den Abstand von einem Teilstrich zum nächsten angeben</translation>
     </message>
     <message>
       <location filename="aligner/fastening/wrench.py" />
@@ -3574,6 +3594,26 @@
       <location filename="aligner/job/wrenches.py" />
       <source>20 % of the highest mark is usual</source>
       <translation>üblich sind 20 % des größten Skalenwerts</translation>
+    </message>
+    <message>
+      <location filename="aligner/job/wrenches.py" />
+      <source>no wrench is exact: give what its certificate says, usually 4 %</source>
+      <translation>kein Drehmomentschlüssel ist genau: angeben, was im Kalibrierschein steht, meist 4 %</translation>
+    </message>
+    <message>
+      <location filename="aligner/job/wrenches.py" />
+      <source>its scale runs from {low} to {high}, in two units</source>
+      <translation>seine Skala reicht von {low} bis {high}, in zwei Einheiten</translation>
+    </message>
+    <message>
+      <location filename="aligner/job/wrenches.py" />
+      <source>give both marks of the same scale</source>
+      <translation>beide Skalenwerte von derselben Skala angeben</translation>
+    </message>
+    <message>
+      <location filename="aligner/job/wrenches.py" />
+      <source>its marks are {graduation} apart, more than from its lowest to its highest</source>
+      <translation>seine Skalenteilung ist {graduation}, mehr als vom kleinsten zum größten Skalenwert</translation>
     </message>
     <message>
       <location filename="aligner/language/said.py" />
@@ -8537,8 +8577,18 @@
     </message>
     <message>
       <location filename="aligner/window/bench/step.py" />
+      <source>Next: {step}, {beside}</source>
+      <translation>Danach: {step}, {beside}</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/bench/step.py" />
       <source>step {number}</source>
       <translation>Schritt {number}</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/bench/step.py" />
+      <source>Next: {step}</source>
+      <translation>Danach: {step}</translation>
     </message>
     <message>
       <location filename="aligner/window/bench/step.py" />
@@ -8579,11 +8629,6 @@
       <location filename="aligner/window/bench/step.py" />
       <source>Go on to Prove: brakes first.</source>
       <translation>Weiter zur Probefahrt: zuerst die Bremsen.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/bench/step.py" />
-      <source>Next: {step}, {beside}</source>
-      <translation>Danach: {step}, {beside}</translation>
     </message>
     <message>
       <location filename="aligner/window/bench/step.py" />
@@ -9096,6 +9141,16 @@
       <location filename="aligner/window/bike/rule_row.py" />
       <source>rule {number}</source>
       <translation>Regel {number}</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/bike/rule_row.py" />
+      <source>what comes first</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="aligner/window/bike/rule_row.py" />
+      <source>what comes after it</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="aligner/window/bike/rule_row.py" />
@@ -12712,6 +12767,11 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="aligner/window/strip/stage.py" />
+      <source>Go to Bike   Enter</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="aligner/window/strip/stage.py" />
       <source>Go on to Loosen   Enter</source>
       <translation>Weiter zu Lösen   Enter</translation>
     </message>
@@ -13521,6 +13581,11 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="aligner/window/tighten/wrench_choice_card.py" />
+      <source>{wrench}: not to be chosen, {why}</source>
+      <translation>{wrench}: nicht wählbar, {why}</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/tighten/wrench_choice_card.py" />
       <source>plain socket</source>
       <translation>einfache Stecknuss</translation>
     </message>
@@ -13598,6 +13663,11 @@ zu wenig Öl</translation>
       <location filename="aligner/window/tighten/wrench_fields.py" />
       <source>0 to 180 deg</source>
       <translation>0 bis 180 deg</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/tighten/wrench_fields.py" />
+      <source>{wrench}. Not chosen: {why}.</source>
+      <translation>{wrench}. Wird nicht gewählt: {why}.</translation>
     </message>
     <message>
       <location filename="aligner/window/tighten/wrench_fields.py" />

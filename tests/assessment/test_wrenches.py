@@ -210,6 +210,59 @@ def test_a_scale_that_cannot_be_is_refused(low, high, graduation, more, said):
         wrench(low, high, graduation, **more)
 
 
+DOUBTFUL = {
+    "exact": wrench("5 N·m", "60 N·m", "1 N·m", permissible_deviation=Ratio.typed("0 %")),
+    "two units": wrench("10 lbf·ft", "80 N·m", "1 N·m"),
+    "coarse": wrench("20 N·m", "30 N·m", "10.5 N·m"),
+}
+
+
+@pytest.mark.parametrize(
+    ("name", "field", "said"),
+    [
+        ("exact", "permissible_deviation", "its deviation is 0 %; no wrench is exact"),
+        ("two units", "high", "from 10 lbf·ft to 80 N·m, in two units"),
+        ("coarse", "graduation", "its marks are 10.5 N·m apart, more than"),
+    ],
+)
+def test_a_wrench_that_cannot_be_trusted_is_opened_with_its_job_and_not_chosen(name, field, said):
+    doubtful = DOUBTFUL[name]
+    assert doubtful.doubt[0] == field
+    job = Job.model_validate(true_job(wrenches={name: doubtful, "small": SMALL}).model_dump())
+    assert job.wrenches[name] == doubtful, "the document opens with it"
+    assert tool_of(job, LOWER.format(2)).wrench == "small"
+    (notice,) = [n for n in assess(job).notices if n.where == "wrenches"]
+    assert f"“{name}” is not chosen" in notice.text
+    assert said in notice.text
+
+    chosen = with_wrench_choice(job, "left lower clamp", name)
+    tool = tool_of(chosen, LOWER.format(2))
+    assert (tool.wrench, tool.setting_text) == ("small", "23.0 N·m")
+    assert said in tool.lost
+    assert "choose again" in tool.lost
+
+    alone = true_job(wrenches={name: doubtful})
+    tool = tool_of(alone, LOWER.format(2))
+    assert (tool.wrench, tool.can_be_set) == ("", False)
+    assert said in tool.problems[0]
+
+
+@pytest.mark.parametrize(
+    "trusted",
+    [
+        wrench("25 N·m", "25 N·m", "1 N·m"),
+        wrench("20 N·m", "30 N·m", "10 N·m"),
+        wrench("10 lbf·ft", "80 lbf·ft", "70 lbf·ft"),
+        wrench("10 lbf·ft", "80 lbf·ft", "0.5 N·m"),
+        wrench("5 N·m", "60 N·m", "1 N·m", permissible_deviation=Ratio.typed("0.1 %")),
+    ],
+    ids=["one torque only", "two marks", "two marks in lbf·ft", "marks apart in N·m", "fine"],
+)
+def test_a_wrench_with_little_on_its_scale_is_trusted_all_the_same(trusted):
+    assert trusted.doubt is None
+    assert wrench_of("it", trusted).name == "it"
+
+
 def test_a_wrench_keeps_its_place_and_its_choices_under_a_new_name():
     job = true_job(wrenches={"small": SMALL, "feet": FEET})
     job = with_wrench_choice(job, "stem head bolt", "small")

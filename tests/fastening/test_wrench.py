@@ -203,6 +203,11 @@ def test_margin_is_counted_at_the_nearer_end():
         ({"low_nm": 0}, "its scale runs from 0 to 25 N·m"),
         ({"graduation_nm": 0}, "its graduation is not above zero"),
         ({"permissible_deviation": 4}, "its deviation is 400 %"),
+        ({"permissible_deviation": 0}, "its deviation is 0 %"),
+        (
+            {"graduation_nm": 20.5},
+            "its marks are further apart than its lowest is from its highest",
+        ),
         ({"grip_length_mm": 0}, "its grip length is not above zero"),
         ({"own_lower_bound_nm": 40}, "its own lower bound is above its highest mark"),
         ({"low_nm": float("nan")}, "its scale runs from nan to 25 N·m"),

@@ -2,9 +2,11 @@
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLabel
 
 from aligner.assessment import Stage
 from aligner.job import WrenchChoice
+from aligner.sheet.quantities import Ratio
 from aligner.storage.document_file import load_job
 from tests.window.tighten_jobs import (
     HOOK,
@@ -85,6 +87,40 @@ def test_a_scale_that_runs_backwards_is_refused_in_words(qtbot, window, opened):
 
     assert window.open_job.job.wrenches == {}
     assert "lowest mark" in card.wrench_form.refusal.text()
+
+
+@pytest.mark.parametrize(
+    ("lines", "key", "said"),
+    [
+        (["click", "5 N·m", "60 N·m", "1", "0 %", "", "", ""], "permissible_deviation", "exact"),
+        (["click", "10 lbf ft", "80 N·m", "1", "4", "", "", ""], "high", "in two units"),
+        (["click", "5 N·m", "25 N·m", "25", "4", "", "", ""], "graduation", "25 N·m apart"),
+    ],
+    ids=["no deviation", "two units", "coarser than its range"],
+)
+def test_a_scale_that_no_wrench_has_is_refused_at_the_field(
+    qtbot, window, opened, lines, key, said
+):
+    _, card = opened(true_job(wrenches={}))
+    qtbot.keyClick(card.wrenches.add, Qt.Key.Key_Space)
+    type_down(qtbot, card.wrench_form, lines)
+
+    assert window.open_job.job.wrenches == {}
+    assert said in card.wrench_form.refusal.text()
+    marked = [name for name, line in card.wrench_form.lines.items() if line.accessibleDescription()]
+    assert marked == [key]
+
+
+def test_a_wrench_of_an_older_document_that_cannot_be_trusted_says_why_and_cannot_be_taken(opened):
+    exact = SMALL.with_changes(permissible_deviation=Ratio.typed("0 %"))
+    _, card = opened(true_job(wrenches={"exact": exact, "click": SMALL}))
+    choice = card.choice.wrench
+    row = choice.findData("exact")
+    assert "not to be chosen, its deviation is 0 %" in choice.itemText(row)
+    assert not choice.model().item(row).isEnabled()
+    assert choice.model().item(choice.findData("click")).isEnabled()
+    said = [each.text() for each in card.wrenches.findChildren(QLabel)]
+    assert any("Not chosen: its deviation is 0 %" in text for text in said)
 
 
 def test_two_wrenches_cannot_have_one_name(qtbot, window, opened):

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
+from dataclasses import replace
+
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QComboBox, QGridLayout
 
@@ -64,9 +67,15 @@ class WrenchChoiceCard(Card):
         tools = tools_of(job)
         wrenches = [("", say("the best of those at hand"))]
         for name in job.wrenches:
+            if name in tools.refused:
+                words = say(
+                    "{wrench}: not to be chosen, {why}", wrench=name, why=tools.refused[name]
+                )
+                wrenches.append((name, words))
+                continue
             found = _with(tools, full, step, name, choice.adapter)
             wrenches.append((name, f"{name}: {_comes_to(found)}"))
-        _fill(self.wrench, wrenches, choice.wrench or "")
+        _fill(self.wrench, wrenches, choice.wrench or "", closed=tools.refused)
         adapters = [("", say("plain socket")), *((name, name) for name in job.adapters)]
         _fill(self.adapter, adapters, choice.adapter or "")
 
@@ -74,11 +83,19 @@ class WrenchChoiceCard(Card):
         self.chosen.emit(self.wrench.currentData() or "", self.adapter.currentData() or "")
 
 
-def _fill(choice: QComboBox, rows: list[tuple[str, str]], chosen: str) -> None:
+def _fill(
+    choice: QComboBox,
+    rows: list[tuple[str, str]],
+    chosen: str,
+    closed: Collection[str] = (),
+) -> None:
+    """Fill a choice; a row that is closed can be read and not be taken."""
     choice.blockSignals(True)
     choice.clear()
-    for name, words in rows:
+    for place, (name, words) in enumerate(rows):
         choice.addItem(words, name)
+        if name in closed:
+            choice.model().item(place).setEnabled(False)
     choice.setCurrentIndex(max(choice.findData(chosen), 0))
     choice.blockSignals(False)
 
@@ -100,9 +117,7 @@ def _with(
     low = limits.low_nm if limits.low_nm is not None else target
     high = limits.high_nm if limits.high_nm is not None else target
     chosen = {step.joint: WrenchChoice(wrench=wrench, adapter=adapter or None)}
-    return Tools(tools.wrenches, tools.adapters, chosen).for_torque(
-        step.joint, target, low, high, step.fraction
-    )
+    return replace(tools, choices=chosen).for_torque(step.joint, target, low, high, step.fraction)
 
 
 def _comes_to(tool: ToolForStep | None) -> str:

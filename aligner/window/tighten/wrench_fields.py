@@ -144,9 +144,13 @@ def wrench_from(texts: Mapping[str, str], before: TorqueWrench | None) -> tuple[
     if before is not None and before.source:
         values["source"] = before.source
     try:
-        return name, TorqueWrench.model_validate(values)
+        wrench = TorqueWrench.model_validate(values)
     except ValidationError as error:
         raise FieldRefused("low", _first_words(error)) from None
+    if wrench.doubt is not None:
+        key, why = wrench.doubt
+        raise FieldRefused(key, begun(str(why)))
+    return name, wrench
 
 
 def adapter_from(
@@ -171,7 +175,18 @@ def adapter_from(
 
 
 def wrench_line(wrench: TorqueWrench) -> str:
-    """A wrench in one line: "5 N·m to 25 N·m, marks 0.5 N·m apart, ± 4 %, L 215 mm"."""
+    """A wrench in one line: "5 N·m to 25 N·m, marks 0.5 N·m apart, ± 4 %, L 215 mm".
+
+    One that is not chosen says why in a second sentence.
+    """
+    if wrench.doubt is not None:
+        return say(
+            "{wrench}. Not chosen: {why}.", wrench=_described(wrench), why=str(wrench.doubt[1])
+        )
+    return _described(wrench)
+
+
+def _described(wrench: TorqueWrench) -> str:
     parts = [
         say("{low} to {high}", low=wrench.low.said, high=wrench.high.said),
         say("marks {graduation} apart", graduation=wrench.graduation.said),
