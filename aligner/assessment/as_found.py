@@ -104,8 +104,8 @@ def difference_words(
     if unlike.value_mm == 0:
         return say("left and right alike, {size}", size=size)
     if unlike.value_mm > 0:
-        return say("left more by {size}", size=size)
-    return say("left less by {size}", size=size)
+        return say("left {size} more than right", size=size)
+    return say("left {size} less than right", size=size)
 
 
 def sag_words(job: Job, load: str, show: Preferred) -> str:

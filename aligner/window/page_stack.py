@@ -71,6 +71,10 @@ class PageStack(QStackedWidget):
         holder, focus = self.currentWidget(), QApplication.focusWidget()
         if focus is None or not isinstance(holder, QScrollArea):
             return
-        is_here = holder.widget().isAncestorOf(focus)
-        if is_here and not isinstance(focus, QAbstractScrollArea):
-            holder.ensureWidgetVisible(focus, 0, _ROUND_ABOUT)
+        if not holder.widget().isAncestorOf(focus) or isinstance(focus, QAbstractScrollArea):
+            return
+        there = focus.parentWidget()
+        while there is not holder:
+            there = there.parentWidget()
+            if isinstance(there, QScrollArea):  # the holder, and parts that scroll by themselves
+                there.ensureWidgetVisible(focus, 0, _ROUND_ABOUT)

@@ -316,7 +316,7 @@
     <message>
       <location filename="aligner/assessment/build_bearing.py" />
       <source>The head bearing knocks: it has play.</source>
-      <translation>Das Lenkkopflager klopft: es hat Spiel.</translation>
+      <translation>Das Lenkkopflager klopft: Es hat Spiel.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/build_bearing.py" />
@@ -326,7 +326,7 @@
     <message>
       <location filename="aligner/assessment/build_bearing.py" />
       <source>The sheet gives no drag for the head bearing: the pull is kept, not judged.</source>
-      <translation>Das Datenblatt nennt kein Reibmoment für das Lenkkopflager: die Zugkraft wird aufbewahrt, nicht beurteilt.</translation>
+      <translation>Das Datenblatt nennt kein Reibmoment für das Lenkkopflager: Die Zugkraft wird aufbewahrt, nicht beurteilt.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/build_bearing.py" />
@@ -386,7 +386,7 @@
     <message>
       <location filename="aligner/assessment/build_force.py" />
       <source>outside of the sliding tube</source>
-      <translation>Außendurchmesser des Rohrs am Dichtring</translation>
+      <translation>Außendurchmesser des Rohrs am Gabeldichtring</translation>
     </message>
     <message>
       <location filename="aligner/assessment/build_oil.py" />
@@ -421,22 +421,22 @@
     <message>
       <location filename="aligner/assessment/build_sag.py" />
       <source>Static sag. The length after pushing down is the longer: the two sets were changed over.</source>
-      <translation>Negativfederweg statisch. Die Länge nach dem Herunterdrücken ist die größere: die beiden Messreihen wurden vertauscht.</translation>
+      <translation>Negativfederweg statisch. Die Länge nach dem Herunterdrücken ist die größere: Die beiden Messreihen wurden vertauscht.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/build_sag.py" />
       <source>Rider sag. The length after pushing down is the longer: the two sets were changed over.</source>
-      <translation>Negativfederweg mit Fahrer. Die Länge nach dem Herunterdrücken ist die größere: die beiden Messreihen wurden vertauscht.</translation>
+      <translation>Negativfederweg mit Fahrer. Die Länge nach dem Herunterdrücken ist die größere: Die beiden Messreihen wurden vertauscht.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/build_sag.py" />
       <source>The sheet gives no band for the static sag, or no travel to take it from.</source>
-      <translation>Das Datenblatt nennt keinen Bereich für den statischen Negativfederweg, oder keinen Federweg, aus dem er folgt.</translation>
+      <translation>Das Datenblatt nennt keinen Bereich für den statischen Negativfederweg oder keinen Federweg, aus dem er folgt.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/build_sag.py" />
       <source>The sheet gives no band for the rider sag, or no travel to take it from.</source>
-      <translation>Das Datenblatt nennt keinen Bereich für den Negativfederweg mit Fahrer, oder keinen Federweg, aus dem er folgt.</translation>
+      <translation>Das Datenblatt nennt keinen Bereich für den Negativfederweg mit Fahrer oder keinen Federweg, aus dem er folgt.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/build_sag.py" />
@@ -456,7 +456,7 @@
     <message>
       <location filename="aligner/assessment/build_sag.py" />
       <source>The sag is less with the rider than without: one set is misread.</source>
-      <translation>Der Negativfederweg ist mit Fahrer kleiner als ohne: eine Messreihe ist falsch abgelesen.</translation>
+      <translation>Der Negativfederweg ist mit Fahrer kleiner als ohne: Eine Messreihe ist falsch abgelesen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/build_sag.py" />
@@ -521,7 +521,7 @@
     <message>
       <location filename="aligner/assessment/correction_heights.py" />
       <source>hold the leg as its clamps come slack: it drops.</source>
-      <translation>Holm festhalten, wenn seine Klemmungen lose werden: er fällt herunter.</translation>
+      <translation>Holm festhalten, wenn seine Klemmungen locker werden: Er fällt herunter.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/correction_heights.py" />
@@ -581,17 +581,17 @@
     <message>
       <location filename="aligner/assessment/correction_heights.py" />
       <source>Slacken the left top clamp and the left lower clamp; leave the right leg clamped. Then measure both again.</source>
-      <translation>Linke obere und linke untere Klemmung lösen; den rechten Holm geklemmt lassen. Dann beide neu messen.</translation>
+      <translation>Linke obere und linke untere Klemmung lockern; den rechten Holm geklemmt lassen. Dann beide neu messen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/correction_heights.py" />
       <source>Slacken the right top clamp and the right lower clamp; leave the left leg clamped. Then measure both again.</source>
-      <translation>Rechte obere und rechte untere Klemmung lösen; den linken Holm geklemmt lassen. Dann beide neu messen.</translation>
+      <translation>Rechte obere und rechte untere Klemmung lockern; den linken Holm geklemmt lassen. Dann beide neu messen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/correction_heights.py" />
       <source>One leg at a time: slacken its top clamp and its lower clamp, the other leg stays clamped. Then measure both again.</source>
-      <translation>Einen Holm nach dem anderen: seine obere und seine untere Klemmung lösen, der andere Holm bleibt geklemmt. Dann beide neu messen.</translation>
+      <translation>Einen Holm nach dem anderen: seine obere und seine untere Klemmung lockern, der andere Holm bleibt geklemmt. Dann beide neu messen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/correction_heights.py" />
@@ -671,7 +671,7 @@
     <message>
       <location filename="aligner/assessment/correction_in_line.py" />
       <source>A twist between the brackets, cured at the top one. The stem head bolt, the stem pinch bolt and both top clamps are slack; the lower clamps hold. Then measure everything again.</source>
-      <translation>Eine Verdrehung zwischen den Gabelbrücken, behoben an der oberen. Die Lenkschaftschraube, die Klemmschraube des Lenkschafts und beide oberen Klemmungen sind gelöst; die unteren Klemmungen halten. Dann alles neu messen.</translation>
+      <translation>Eine Verdrehung zwischen den Gabelbrücken, zu beheben an der oberen. Lenkschaftschraube, Klemmschraube des Lenkschafts und beide oberen Klemmungen sind locker; die unteren Klemmungen halten. Dann alles neu messen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/correction_in_line.py" />
@@ -686,7 +686,7 @@
     <message>
       <location filename="aligner/assessment/correction_in_line.py" />
       <source>The legs are not parallel: no turning cures that.</source>
-      <translation>Die Holme sind nicht parallel: kein Drehen behebt das.</translation>
+      <translation>Die Holme sind nicht parallel: Kein Drehen behebt das.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/correction_in_line.py" />
@@ -696,7 +696,7 @@
     <message>
       <location filename="aligner/assessment/correction_in_line.py" />
       <source>It is a twist between the brackets. Give the leg spacing and the bracket spacing on the sheet, and the turn that cures it follows.</source>
-      <translation>Es ist eine Verdrehung zwischen den Gabelbrücken. Den Abstand der Holme und den Abstand der Gabelbrücken im Datenblatt angeben, dann folgt die Drehung, die sie behebt.</translation>
+      <translation>Es ist eine Verdrehung zwischen den Gabelbrücken. Holmabstand und Abstand der Gabelbrücken im Datenblatt angeben, dann folgt die Drehung, die sie behebt.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/correction_square.py" />
@@ -706,7 +706,7 @@
     <message>
       <location filename="aligner/assessment/correction_square.py" />
       <source>The stem nut lets it turn, the lower clamps hold both legs, the top clamps and the stem head bolt are slack. Then hold it there and measure again.</source>
-      <translation>Die Einstellmutter lässt die Drehung zu, die unteren Klemmungen halten beide Holme, die oberen Klemmungen und die Lenkschaftschraube sind gelöst. Dann dort festhalten und neu messen.</translation>
+      <translation>Die Einstellmutter lässt die Drehung zu, die unteren Klemmungen halten beide Holme, die oberen Klemmungen und die Lenkschaftschraube sind locker. Dann dort festhalten und neu messen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/correction_square.py" />
@@ -831,7 +831,7 @@
     <message>
       <location filename="aligner/assessment/fasteners.py" />
       <source>The torque that seats the bearing under the {fastener} is missing: take it from the steering chapter of the maker's manual. It is never guessed here.</source>
-      <translation>Das Drehmoment, mit dem „{fastener}“ das Lager setzt, fehlt: dem Kapitel Lenkung im Werkstatthandbuch des Herstellers entnehmen. Hier wird es nie geraten.</translation>
+      <translation>Das Setzmoment für das Lager unter „{fastener}“ fehlt: dem Kapitel Lenkung im Werkstatthandbuch des Herstellers entnehmen. Hier wird es nie geraten.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/fasteners.py" />
@@ -901,7 +901,7 @@
     <message>
       <location filename="aligner/assessment/findings.py" />
       <source>Name the gauge: without it nobody knows how sure the number is.</source>
-      <translation>Messmittel angeben: ohne es weiß niemand, wie sicher der Wert ist.</translation>
+      <translation>Messmittel angeben: Ohne diese Angabe weiß niemand, wie sicher der Wert ist.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/findings.py" />
@@ -937,12 +937,12 @@
     <message>
       <location filename="aligner/assessment/findings.py" />
       <source>Too near the limit for this gauge to tell: use a finer one, or watch it.</source>
-      <translation>Zu nahe am Grenzwert für dieses Messmittel: ein feineres benutzen, oder beobachten.</translation>
+      <translation>Für dieses Messmittel zu nahe am Grenzwert, um zu entscheiden: ein feineres benutzen oder beobachten.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/findings.py" />
       <source>It measures out and is marked good: say why in the note.</source>
-      <translation>Misst außerhalb und ist als gut markiert: in der Notiz begründen.</translation>
+      <translation>Messwert außerhalb, aber als gut markiert: in der Notiz begründen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/findings.py" />
@@ -962,22 +962,22 @@
     <message>
       <location filename="aligner/assessment/in_line.py" />
       <source>Give the height between the plate's contact lines: without it nothing follows.</source>
-      <translation>Die Höhe zwischen den Anlagelinien der Richtplatte angeben: ohne sie folgt nichts.</translation>
+      <translation>Die Höhe zwischen den Anlagelinien der Richtplatte angeben: Ohne sie lässt sich nichts bestimmen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/in_line.py" />
       <source>Give the height between the bars: without it nothing follows.</source>
-      <translation>Die Höhe zwischen den Richtstäben angeben: ohne sie folgt nichts.</translation>
+      <translation>Die Höhe zwischen den Richtstäben angeben: Ohne sie lässt sich nichts bestimmen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/in_line.py" />
       <source>Give the bars' half length: without it nothing follows.</source>
-      <translation>Die halbe Länge der Richtstäbe angeben: ohne sie folgt nichts.</translation>
+      <translation>Die halbe Länge der Richtstäbe angeben: Ohne sie lässt sich nichts bestimmen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/in_line.py" />
       <source>Give the height between the two widths: without it nothing follows.</source>
-      <translation>Die Höhe zwischen den beiden Breiten angeben: ohne sie folgt nichts.</translation>
+      <translation>Die Höhe zwischen den beiden Breiten angeben: Ohne sie lässt sich nichts bestimmen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/in_line.py" />
@@ -1007,7 +1007,7 @@
     <message>
       <location filename="aligner/assessment/in_line.py" />
       <source>the end difference</source>
-      <translation>Endendifferenz</translation>
+      <translation>Differenz der Stabenden</translation>
     </message>
     <message>
       <location filename="aligner/assessment/in_line.py" />
@@ -1032,7 +1032,7 @@
     <message>
       <location filename="aligner/assessment/in_line.py" />
       <source>the sheet's leg spacing</source>
-      <translation>Abstand der Holme im Datenblatt</translation>
+      <translation>Holmabstand im Datenblatt</translation>
     </message>
     <message>
       <location filename="aligner/assessment/in_line.py" />
@@ -1057,12 +1057,12 @@
     <message>
       <location filename="aligner/assessment/in_line.py" />
       <source>Read over a height of {height} only, against {spacing} between the brackets: what is within there may be out over the whole. Read over a greater height.</source>
-      <translation>Nur über eine Höhe von {height} gemessen, bei {spacing} zwischen den Gabelbrücken: was dort in der Toleranz liegt, kann über das Ganze außerhalb sein. Über eine größere Höhe messen.</translation>
+      <translation>Nur über eine Höhe von {height} gemessen, bei {spacing} zwischen den Gabelbrücken: Was dort in der Toleranz liegt, kann über das Ganze außerhalb sein. Über eine größere Höhe messen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/in_line.py" />
       <source>The tolerance is an angle, and the twist needs the leg spacing and the bracket spacing: give them, or give the tolerance as a length.</source>
-      <translation>Die Toleranz ist ein Winkel, und die Verdrehung braucht den Abstand der Holme und den der Gabelbrücken: beide angeben, oder die Toleranz als Länge angeben.</translation>
+      <translation>Die Toleranz ist ein Winkel, und die Verdrehung braucht den Holmabstand und den Abstand der Gabelbrücken: beide angeben oder die Toleranz als Länge angeben.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/inspection.py" />
@@ -1087,27 +1087,27 @@
     <message>
       <location filename="aligner/assessment/inspection.py" />
       <source>{point}: too near its limit for this gauge to tell.</source>
-      <translation>{point}: zu nahe am Grenzwert für dieses Messmittel.</translation>
+      <translation>{point}: für dieses Messmittel zu nahe am Grenzwert, um zu entscheiden.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/inspection.py" />
       <source>{point} measures out and is marked good; its note says why.</source>
-      <translation>{point}: misst außerhalb und ist als gut markiert; die Notiz sagt, warum.</translation>
+      <translation>{point}: Messwert außerhalb, aber als gut markiert; die Notiz sagt, warum.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/inspection.py" />
       <source>{point} measures out and is marked good: say why in its note, or mark it to be replaced.</source>
-      <translation>{point}: misst außerhalb und ist als gut markiert: in der Notiz begründen, oder als zu ersetzen markieren.</translation>
+      <translation>{point}: Messwert außerhalb, aber als gut markiert: in der Notiz begründen oder als zu ersetzen markieren.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/log_questions.py" />
       <source>“{step}” was ticked at {seen}, and {specified} is specified; no reason is given. Untick it and do it again, or look at the sheet.</source>
-      <translation>„{step}“ wurde mit {seen} abgehakt, vorgeschrieben sind {specified}; kein Grund ist angegeben. Haken entfernen und den Schritt wiederholen, oder das Datenblatt ansehen.</translation>
+      <translation>„{step}“ wurde mit {seen} abgehakt, vorgeschrieben sind {specified}; kein Grund ist angegeben. Haken entfernen und den Schritt wiederholen oder das Datenblatt ansehen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/log_questions.py" />
       <source>“{step}” was ticked at {seen}, and {specified} is specified in pass {number}; no reason is given. Untick it and do it again, or look at the sheet.</source>
-      <translation>„{step}“ wurde mit {seen} abgehakt, vorgeschrieben sind {specified} in Durchgang {number}; kein Grund ist angegeben. Haken entfernen und den Schritt wiederholen, oder das Datenblatt ansehen.</translation>
+      <translation>„{step}“ wurde mit {seen} abgehakt, vorgeschrieben sind {specified} in Durchgang {number}; kein Grund ist angegeben. Haken entfernen und den Schritt wiederholen oder das Datenblatt ansehen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/log_questions.py" />
@@ -1172,7 +1172,7 @@
     <message>
       <location filename="aligner/assessment/log_questions.py" />
       <source>“{step}” is ticked, but its readings are out: slacken what was done on it, correct, measure again and do it anew.</source>
-      <translation>„{step}“ ist abgehakt, aber seine Messwerte liegen außerhalb: lösen, was darauf angezogen wurde, korrigieren, neu messen und erneut anziehen.</translation>
+      <translation>„{step}“ ist abgehakt, aber seine Messwerte liegen außerhalb: lockern, was darauf angezogen wurde, korrigieren, neu messen und erneut anziehen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/log_questions.py" />
@@ -1201,7 +1201,7 @@
     <message>
       <location filename="aligner/assessment/log_questions.py" />
       <source>The times of the log run backwards, from {latest} to {then}. Whether the readings were taken after the clamps were tightened cannot be told from them: set the clock, then measure once more.</source>
-      <translation>Die Zeiten des Protokolls laufen rückwärts, von {latest} nach {then}. Ob die Messwerte nach dem Anziehen der Klemmungen genommen wurden, ist daraus nicht zu erkennen: Uhr stellen, dann noch einmal messen.</translation>
+      <translation>Die Zeiten des Protokolls laufen rückwärts, von {latest} auf {then}. Ob die Messwerte nach dem Anziehen der Klemmungen genommen wurden, ist daraus nicht zu erkennen: Uhr stellen, dann noch einmal messen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/log_questions.py" />
@@ -1211,7 +1211,7 @@
     <message>
       <location filename="aligner/assessment/missing.py" />
       <source>leg spacing, centre to centre</source>
-      <translation>Abstand der Holme, Mitte zu Mitte</translation>
+      <translation>Holmabstand, Mitte zu Mitte</translation>
     </message>
     <message>
       <location filename="aligner/assessment/missing.py" />
@@ -1266,7 +1266,7 @@
     <message>
       <location filename="aligner/assessment/missing.py" />
       <source>{fastener}: seating torque</source>
-      <translation>{fastener}: Drehmoment zum Setzen</translation>
+      <translation>{fastener}: Setzmoment</translation>
     </message>
     <message>
       <location filename="aligner/assessment/missing.py" />
@@ -1306,17 +1306,17 @@
     <message>
       <location filename="aligner/assessment/opened_again.py" />
       <source>It relies on “{step}”, which is open again.</source>
-      <translation>Beruht auf „{step}“, wieder offen.</translation>
+      <translation>Beruht auf „{step}“, einem wieder offenen Schritt.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/opened_again.py" />
       <source>It comes after “{step}”, which is open again.</source>
-      <translation>Kommt nach „{step}“, wieder offen.</translation>
+      <translation>Kommt nach „{step}“, einem wieder offenen Schritt.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/opened_again.py" />
       <source>It has to be slack while “{step}” is done again.</source>
-      <translation>Muss gelöst sein, während „{step}“ wiederholt wird.</translation>
+      <translation>Muss locker sein, während „{step}“ wiederholt wird.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/protrusion.py" />
@@ -1351,7 +1351,7 @@
     <message>
       <location filename="aligner/assessment/protrusion.py" />
       <source>The sheet gives {target} for each leg, and as chosen the legs are not brought to it: {off}.</source>
-      <translation>Das Datenblatt nennt {target} je Holm, und wie gewählt werden die Holme nicht darauf gebracht: {off}.</translation>
+      <translation>Das Datenblatt nennt {target} je Holm, und mit der getroffenen Wahl werden die Holme nicht darauf gebracht: {off}.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/protrusion.py" />
@@ -1361,12 +1361,12 @@
     <message>
       <location filename="aligner/assessment/readings.py" />
       <source>The {gauge} has no repeatability: one reading is taken as if it were every reading.</source>
-      <translation>„{gauge}“ hat keine Wiederholbarkeit: ein Messwert gilt, als wäre er jeder Messwert.</translation>
+      <translation>Zu „{gauge}“ fehlt die Wiederholbarkeit: Ein Messwert gilt, als fielen alle gleich aus.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/readings.py" />
       <source>{reading} stands off from its fellows by {size}. It still counts: read it once more, and strike it out only if it was a slip.</source>
-      <translation>{reading} weicht von den übrigen um {size} ab. Der Messwert zählt trotzdem: noch einmal messen, und nur streichen, wenn er ein Versehen war.</translation>
+      <translation>{reading} weicht von den übrigen um {size} ab. Der Messwert zählt trotzdem: noch einmal messen und nur streichen, wenn er ein Versehen war.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/readings.py" />
@@ -1415,17 +1415,17 @@
     <message>
       <location filename="aligner/assessment/squaring.py" />
       <source>“{pair}” is not measured yet: measure it, or take the pair off.</source>
-      <translation>„{pair}“ ist noch nicht gemessen: messen, oder das Messpaar entfernen.</translation>
+      <translation>„{pair}“ ist noch nicht gemessen: messen oder das Messpaar entfernen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/squaring.py" />
       <source>“{pair}” is read, but the tolerance is an angle and its angle needs its four dimensions: give them, or take the pair off.</source>
-      <translation>„{pair}“ ist gemessen, aber die Toleranz ist ein Winkel, und sein Winkel braucht die vier Maße: angeben, oder das Messpaar entfernen.</translation>
+      <translation>„{pair}“ ist gemessen, aber die Toleranz ist ein Winkel, und der Winkel des Messpaars braucht dessen vier Maße: diese angeben oder das Messpaar entfernen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/squaring.py" />
       <source>The tolerance is an angle, and the angle needs the four dimensions of the points: give them, or give the tolerance as a length.</source>
-      <translation>Die Toleranz ist ein Winkel, und der Winkel braucht die vier Maße der Punkte: angeben, oder die Toleranz als Länge angeben.</translation>
+      <translation>Die Toleranz ist ein Winkel, und der Winkel braucht die vier Maße der Punkte: diese angeben oder die Toleranz als Länge angeben.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/squaring_pair.py" />
@@ -1500,7 +1500,7 @@
     <message>
       <location filename="aligner/assessment/squaring_together.py" />
       <source>The pairs of distances disagree by more than their uncertainty: something is bent, unlike left and right, or misread.</source>
-      <translation>Die Messpaare widersprechen sich um mehr als ihre Unsicherheit: etwas ist verbogen, links und rechts ungleich oder falsch abgelesen.</translation>
+      <translation>Die Messpaare widersprechen sich um mehr als ihre Unsicherheit: Etwas ist verbogen, links und rechts ungleich oder falsch abgelesen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/squaring_together.py" />
@@ -1672,12 +1672,12 @@
     <message>
       <location filename="aligner/assessment/steering.py" />
       <source>axle leans {lean}, right end high</source>
-      <translation>Achse neigt sich {lean}, rechtes Ende höher</translation>
+      <translation>Achse um {lean} geneigt, rechtes Ende höher</translation>
     </message>
     <message>
       <location filename="aligner/assessment/steering.py" />
       <source>offset of the axle</source>
-      <translation>Versatz der Achse</translation>
+      <translation>Achsversatz</translation>
     </message>
     <message>
       <location filename="aligner/assessment/steering.py" />
@@ -1697,7 +1697,7 @@
     <message>
       <location filename="aligner/assessment/steering.py" />
       <source>axle leans {lean}, left end high</source>
-      <translation>Achse neigt sich {lean}, linkes Ende höher</translation>
+      <translation>Achse um {lean} geneigt, linkes Ende höher</translation>
     </message>
     <message>
       <location filename="aligner/assessment/strip.py" />
@@ -1709,8 +1709,8 @@
       <source>{count} parts are off, to go back last off first. Go on to Inspect.</source>
       <extracomment>{count} part is off, to go back last off first. Go on to Inspect.</extracomment>
       <translation>
-        <numerusform>{count} Teil ist ausgebaut, das zuletzt ausgebaute kommt zuerst zurück. Weiter zu „Prüfen“.</numerusform>
-        <numerusform>{count} Teile sind ausgebaut, das zuletzt ausgebaute kommt zuerst zurück. Weiter zu „Prüfen“.</numerusform>
+        <numerusform>{count} Teil ist abgebaut, das zuletzt abgebaute kommt zuerst zurück. Weiter zu „Prüfen“.</numerusform>
+        <numerusform>{count} Teile sind abgebaut, das zuletzt abgebaute kommt zuerst zurück. Weiter zu „Prüfen“.</numerusform>
       </translation>
     </message>
     <message>
@@ -1721,7 +1721,7 @@
     <message>
       <location filename="aligner/assessment/strip.py" />
       <source>Where the handlebars cover the tubes, go on to Loosen: the list asks again.</source>
-      <translation>Wo der Lenker die Standrohre verdeckt, weiter zu „Lösen“: die Liste fragt noch einmal.</translation>
+      <translation>Wo der Lenker die Standrohre verdeckt, weiter zu „Lösen“: Die Liste fragt noch einmal.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/strip.py" />
@@ -1733,8 +1733,8 @@
       <source>{count} parts off</source>
       <extracomment>{count} part off</extracomment>
       <translation>
-        <numerusform>{count} Teil ausgebaut</numerusform>
-        <numerusform>{count} Teile ausgebaut</numerusform>
+        <numerusform>{count} Teil abgebaut</numerusform>
+        <numerusform>{count} Teile abgebaut</numerusform>
       </translation>
     </message>
     <message>
@@ -1750,7 +1750,7 @@
     <message>
       <location filename="aligner/assessment/strip.py" />
       <source>Go on to Inspect, part by part while it is off.</source>
-      <translation>Weiter zu „Prüfen“, Teil für Teil, solange es ausgebaut ist.</translation>
+      <translation>Weiter zu „Prüfen“, Teil für Teil, solange es abgebaut ist.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/strip.py" />
@@ -1767,8 +1767,8 @@
       <source>all loosened, {count} parts off</source>
       <extracomment>all loosened, {count} part off</extracomment>
       <translation>
-        <numerusform>alles gelöst, {count} Teil ausgebaut</numerusform>
-        <numerusform>alles gelöst, {count} Teile ausgebaut</numerusform>
+        <numerusform>alles gelöst, {count} Teil abgebaut</numerusform>
+        <numerusform>alles gelöst, {count} Teile abgebaut</numerusform>
       </translation>
     </message>
     <message>
@@ -1824,7 +1824,7 @@
     <message>
       <location filename="aligner/assessment/ticks.py" />
       <source>it is out of its order</source>
-      <translation>steht außer der Reihenfolge</translation>
+      <translation>ist außer der Reihe</translation>
     </message>
     <message>
       <location filename="aligner/assessment/ticks.py" />
@@ -1879,7 +1879,7 @@
     <message>
       <location filename="aligner/assessment/tightening.py" />
       <source>Until then the {joint} is set without.</source>
-      <translation>Bis dahin wird „{joint}“ ohne ihn eingestellt.</translation>
+      <translation>Bis dahin gilt für „{joint}“ der Einstellwert ohne ihn.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/tightening.py" />
@@ -1983,7 +1983,7 @@
     <message>
       <location filename="aligner/assessment/unsettled.py" />
       <source>Choose it under Gauges: without its limit of error a reading settles nothing.</source>
-      <translation>Unter „Messmittel“ wählen: ohne dessen Fehlergrenze entscheidet ein Messwert nichts.</translation>
+      <translation>Unter „Messmittel“ wählen: Ohne dessen Fehlergrenze entscheidet ein Messwert nichts.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/unsettled.py" />
@@ -1993,7 +1993,7 @@
     <message>
       <location filename="aligner/assessment/unsettled.py" />
       <source>The difference is too near the limit for the gauges listed. Add a finer gauge, or bring the legs nearer to equal and measure again.</source>
-      <translation>Die Differenz liegt für die aufgeführten Messmittel zu nahe am Grenzwert. Ein feineres Messmittel hinzufügen, oder die Holme einander angleichen und neu messen.</translation>
+      <translation>Die Differenz liegt für die aufgeführten Messmittel zu nahe am Grenzwert. Ein feineres Messmittel hinzufügen oder die Holme einander angleichen und neu messen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/wrenches.py" />
@@ -2028,7 +2028,7 @@
     <message>
       <location filename="aligner/drawing/force_plot.py" />
       <source>stroke in mm from full extension, force in N</source>
-      <translation>Federweg in mm ab voller Ausfederung, Kraft in N</translation>
+      <translation>Hub in mm ab voller Ausfederung, Kraft in N</translation>
     </message>
     <message>
       <location filename="aligner/drawing/force_plot.py" />
@@ -2420,7 +2420,7 @@
     <message>
       <location filename="aligner/fastening/rules.py" />
       <source>“{first}” while “{then}” is slack</source>
-      <translation>„{first}“, solange „{then}“ lose ist</translation>
+      <translation>„{first}“, solange „{then}“ locker ist</translation>
     </message>
     <message>
       <location filename="aligner/fastening/rules.py" />
@@ -2470,7 +2470,7 @@
     <message>
       <location filename="aligner/fastening/rules.py" />
       <source>give a joint's name as on the sheet, a joint kind, or an activity</source>
-      <translation>den Namen einer Verschraubung wie auf dem Datenblatt, eine Art oder eine Tätigkeit angeben</translation>
+      <translation>den Namen einer Verschraubung wie im Datenblatt, eine Art von Verschraubung oder eine Tätigkeit angeben</translation>
     </message>
     <message>
       <location filename="aligner/fastening/rules.py" />
@@ -2575,7 +2575,7 @@
     <message>
       <location filename="aligner/fastening/wrench.py" />
       <source>it changes the torque, and the wrench's grip length is not known</source>
-      <translation>er verändert das Drehmoment, und die Grifflänge des Drehmomentschlüssels ist nicht bekannt</translation>
+      <translation>er verändert das Drehmoment, und die Länge L des Drehmomentschlüssels (Vierkant bis Griffmitte) ist nicht bekannt</translation>
     </message>
     <message>
       <location filename="aligner/fastening/wrench.py" />
@@ -2585,7 +2585,7 @@
     <message>
       <location filename="aligner/fastening/wrench.py" />
       <source>folded back by {reach} mm on a grip length of {grip} mm it puts the fastener behind the hand</source>
-      <translation>um {reach} mm zurückgeklappt liegt bei {grip} mm Grifflänge die Verschraubung hinter der Hand</translation>
+      <translation>um {reach} mm zurückgeklappt liegt bei {grip} mm vom Vierkant bis zur Griffmitte die Verschraubung hinter der Hand</translation>
     </message>
     <message>
       <location filename="aligner/fastening/wrench.py" />
@@ -2635,7 +2635,7 @@
     <message>
       <location filename="aligner/fastening/wrench.py" />
       <source>its grip length is not above zero</source>
-      <translation>die Grifflänge ist nicht größer als null</translation>
+      <translation>die Länge L (Vierkant bis Griffmitte) ist nicht größer als null</translation>
     </message>
     <message>
       <location filename="aligner/fastening/wrench.py" />
@@ -2985,7 +2985,7 @@
     <message>
       <location filename="aligner/geometry/in_line.py" />
       <source>check the readings, leg_spacing ({leg_spacing} mm) and bracket_spacing ({bracket_spacing} mm), and their units</source>
-      <translation>die Messwerte, den Abstand der Holme ({leg_spacing} mm) und der Gabelbrücken ({bracket_spacing} mm) und ihre Einheiten prüfen</translation>
+      <translation>die Messwerte, den Holmabstand ({leg_spacing} mm), den Abstand der Gabelbrücken ({bracket_spacing} mm) und ihre Einheiten prüfen</translation>
     </message>
     <message>
       <location filename="aligner/geometry/protrusion.py" />
@@ -3005,7 +3005,7 @@
     <message>
       <location filename="aligner/geometry/protrusion.py" />
       <source>leg_spacing</source>
-      <translation>Abstand der Holme</translation>
+      <translation>Holmabstand</translation>
     </message>
     <message>
       <location filename="aligner/geometry/protrusion.py" />
@@ -3020,7 +3020,7 @@
     <message>
       <location filename="aligner/geometry/protrusion.py" />
       <source>give it, or bring one leg to the other (left_to_right, right_to_left or share)</source>
-      <translation>angeben, oder einen Holm auf den anderen bringen (left_to_right, right_to_left oder share)</translation>
+      <translation>angeben oder einen Holm auf den anderen bringen (left_to_right, right_to_left oder share)</translation>
     </message>
     <message>
       <location filename="aligner/geometry/protrusion.py" />
@@ -3271,6 +3271,11 @@
     </message>
     <message>
       <location filename="aligner/job/edits_gauges.py" />
+      <source>“{name}”</source>
+      <translation>„{name}“</translation>
+    </message>
+    <message>
+      <location filename="aligner/job/edits_gauges.py" />
       <source>attempt {number}</source>
       <translation>Versuch {number}</translation>
     </message>
@@ -3282,7 +3287,7 @@
     <message>
       <location filename="aligner/job/edits_gauges.py" />
       <source>name another gauge there first, or leave it on the list</source>
-      <translation>dort zuerst ein anderes Messmittel angeben, oder dieses auf der Liste lassen</translation>
+      <translation>dort zuerst ein anderes Messmittel angeben oder dieses auf der Liste lassen</translation>
     </message>
     <message>
       <location filename="aligner/job/edits_gauges.py" />
@@ -3358,7 +3363,7 @@
     <message>
       <location filename="aligner/job/edits_sheet.py" />
       <source>change that one</source>
-      <translation>jene ändern</translation>
+      <translation>den vorhandenen Eintrag ändern</translation>
     </message>
     <message>
       <location filename="aligner/job/edits_sheet.py" />
@@ -3418,7 +3423,7 @@
     <message>
       <location filename="aligner/job/edits_sheet_ticks.py" />
       <source>the pattern of the {fastener}</source>
-      <translation>Anziehmuster von „{fastener}“</translation>
+      <translation>Reihenfolge der Schrauben von „{fastener}“</translation>
     </message>
     <message>
       <location filename="aligner/job/edits_sheet_ticks.py" />
@@ -3433,7 +3438,7 @@
     <message>
       <location filename="aligner/job/edits_strip.py" />
       <source>untick a step that is done</source>
-      <translation>einen erledigten Schritt zurücknehmen</translation>
+      <translation>Haken eines erledigten Schritts entfernen</translation>
     </message>
     <message>
       <location filename="aligner/job/edits_strip.py" />
@@ -3518,17 +3523,12 @@
     <message>
       <location filename="aligner/job/edits_tighten.py" />
       <source>say why the step is unticked</source>
-      <translation>angeben, warum der Schritt zurückgenommen wird</translation>
+      <translation>angeben, warum der Haken entfernt wird</translation>
     </message>
     <message>
       <location filename="aligner/job/edits_tighten.py" />
       <source>untick one that is</source>
-      <translation>eine abgehakte zurücknehmen</translation>
-    </message>
-    <message>
-      <location filename="aligner/job/edits_tighten.py" />
-      <source>“{name}”</source>
-      <translation>„{name}“</translation>
+      <translation>Haken bei einer abgehakten entfernen</translation>
     </message>
     <message>
       <location filename="aligner/job/inspect.py" />
@@ -3568,7 +3568,7 @@
     <message>
       <location filename="aligner/job/log.py" />
       <source>unticked</source>
-      <translation>Haken zurückgenommen</translation>
+      <translation>Haken entfernt</translation>
     </message>
     <message>
       <location filename="aligner/job/log.py" />
@@ -3643,7 +3643,7 @@
     <message>
       <location filename="aligner/legs/air_spring.py" />
       <source>area of the tube</source>
-      <translation>Rohrfläche</translation>
+      <translation>Rohrquerschnitt</translation>
     </message>
     <message>
       <location filename="aligner/legs/air_spring.py" />
@@ -3693,7 +3693,7 @@
     <message>
       <location filename="aligner/legs/air_spring.py" />
       <source>air exponent</source>
-      <translation>Luftexponent</translation>
+      <translation>Polytropenexponent der Luft</translation>
     </message>
     <message>
       <location filename="aligner/legs/air_spring.py" />
@@ -4351,7 +4351,7 @@
     <message>
       <location filename="aligner/report/card_rows.py" />
       <source>Brakes are pumped up and proved before the first metre. After the road test every fastener marked for it is checked again.</source>
-      <translation>Bremsen vor dem ersten Meter aufpumpen und auf Wirkung prüfen. Nach der Probefahrt jede dafür markierte Verschraubung nachkontrollieren.</translation>
+      <translation>Vor dem ersten Meter Bremsdruck durch Pumpen aufbauen und Bremsen auf Wirkung prüfen. Nach der Probefahrt jede dafür markierte Verschraubung nachkontrollieren.</translation>
     </message>
     <message>
       <location filename="aligner/report/card_rows.py" />
@@ -4376,7 +4376,7 @@
     <message>
       <location filename="aligner/report/card_rows.py" />
       <source>Front end refit</source>
-      <translation>Gabelüberholung</translation>
+      <translation>Neuaufbau Vorderbau</translation>
     </message>
     <message>
       <location filename="aligner/report/card_rows.py" />
@@ -4406,7 +4406,7 @@
     <message>
       <location filename="aligner/report/card_rows.py" />
       <source>as left</source>
-      <translation>hinterlassen</translation>
+      <translation>Endzustand</translation>
     </message>
     <message>
       <location filename="aligner/report/card_rows.py" />
@@ -4436,7 +4436,7 @@
     <message>
       <location filename="aligner/report/card_rows.py" />
       <source>As left (± is the expanded uncertainty, 95 %)</source>
-      <translation>Hinterlassen (± ist die erweiterte Unsicherheit, 95 %)</translation>
+      <translation>Endzustand (± ist die erweiterte Unsicherheit, 95 %)</translation>
     </message>
     <message>
       <location filename="aligner/report/card_rows.py" />
@@ -4616,7 +4616,7 @@
     <message>
       <location filename="aligner/report/card_steps.py" />
       <source>Undone and opened again</source>
-      <translation>Zurückgenommen und wieder geöffnet</translation>
+      <translation>Haken entfernt und wieder geöffnet</translation>
     </message>
     <message>
       <location filename="aligner/report/card_steps.py" />
@@ -4726,22 +4726,22 @@
     <message>
       <location filename="aligner/report/tables.py" />
       <source>sag, static down</source>
-      <translation>Negativfederweg, statisch von oben</translation>
+      <translation>Negativfederweg, statisch, nach dem Herunterdrücken</translation>
     </message>
     <message>
       <location filename="aligner/report/tables.py" />
       <source>sag, static up</source>
-      <translation>Negativfederweg, statisch von unten</translation>
+      <translation>Negativfederweg, statisch, nach dem Anheben</translation>
     </message>
     <message>
       <location filename="aligner/report/tables.py" />
       <source>sag, rider down</source>
-      <translation>Negativfederweg, mit Fahrer von oben</translation>
+      <translation>Negativfederweg, mit Fahrer, nach dem Herunterdrücken</translation>
     </message>
     <message>
       <location filename="aligner/report/tables.py" />
       <source>sag, rider up</source>
-      <translation>Negativfederweg, mit Fahrer von unten</translation>
+      <translation>Negativfederweg, mit Fahrer, nach dem Anheben</translation>
     </message>
     <message>
       <location filename="aligner/report/tables.py" />
@@ -4751,7 +4751,7 @@
     <message>
       <location filename="aligner/report/tables.py" />
       <source>in line, end difference</source>
-      <translation>Fluchten, Endendifferenz</translation>
+      <translation>Fluchten, Differenz der Stabenden</translation>
     </message>
     <message>
       <location filename="aligner/report/tables.py" />
@@ -4851,7 +4851,7 @@
     <message>
       <location filename="aligner/report/verdicts.py" />
       <source>against {height}: {legs}</source>
-      <translation>gegen {height}: {legs}</translation>
+      <translation>gegenüber {height}: {legs}</translation>
     </message>
     <message>
       <location filename="aligner/report/verdicts.py" />
@@ -4916,7 +4916,7 @@
     <message>
       <location filename="aligner/report/verdicts.py" />
       <source>chance of the pairs disagreeing so: {chance}</source>
-      <translation>Wahrscheinlichkeit solcher Uneinigkeit der Messpaare: {chance}</translation>
+      <translation>Wahrscheinlichkeit eines solchen Widerspruchs der Messpaare: {chance}</translation>
     </message>
     <message>
       <location filename="aligner/report/verdicts.py" />
@@ -5083,7 +5083,7 @@
     <message>
       <location filename="aligner/sheet/printed_torque.py" />
       <source>“{text}” has an uneven tolerance</source>
-      <translation>„{text}“ hat eine ungleiche Toleranz</translation>
+      <translation>„{text}“ hat eine unsymmetrische Toleranz</translation>
     </message>
     <message>
       <location filename="aligner/sheet/printed_torque.py" />
@@ -5108,7 +5108,7 @@
     <message>
       <location filename="aligner/sheet/printed_torque.py" />
       <source>the brackets in “{text}” do not pair</source>
-      <translation>die Klammern in „{text}“ passen nicht zusammen</translation>
+      <translation>die Klammern in „{text}“ gehen nicht paarweise auf</translation>
     </message>
     <message>
       <location filename="aligner/sheet/quantities.py" />
@@ -5307,7 +5307,7 @@
     <message>
       <location filename="aligner/storage/document_file.py" />
       <source>{name} (kept {at})</source>
-      <translation>{name} (behalten {at})</translation>
+      <translation>{name} (aufbewahrt {at})</translation>
     </message>
     <message>
       <location filename="aligner/storage/document_file.py" />
@@ -5442,7 +5442,7 @@
     <message>
       <location filename="aligner/storage/failure.py" />
       <source>free some space and save again, or save it to another drive</source>
-      <translation>Platz schaffen und noch einmal speichern, oder auf einem anderen Laufwerk speichern</translation>
+      <translation>Platz schaffen und noch einmal speichern oder auf einem anderen Laufwerk speichern</translation>
     </message>
     <message>
       <location filename="aligner/storage/failure.py" />
@@ -5462,7 +5462,7 @@
     <message>
       <location filename="aligner/storage/failure.py" />
       <source>allow writing to the folder, or save it in another one</source>
-      <translation>Schreiben in den Ordner erlauben, oder in einem anderen speichern</translation>
+      <translation>Schreiben in den Ordner erlauben oder in einem anderen speichern</translation>
     </message>
     <message>
       <location filename="aligner/storage/failure.py" />
@@ -5577,7 +5577,7 @@
     <message>
       <location filename="aligner/storage/failure.py" />
       <source>put it back (is its drive plugged in?), or save it in another folder</source>
-      <translation>wieder bereitstellen (ist das Laufwerk angeschlossen?), oder in einem anderen Ordner speichern</translation>
+      <translation>wieder bereitstellen (ist das Laufwerk angeschlossen?) oder in einem anderen Ordner speichern</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
@@ -5649,7 +5649,7 @@
       <location filename="aligner/storage/field_words.py" />
       <source>bracket offset</source>
       <comment>field</comment>
-      <translation>Gabelbrückenversatz</translation>
+      <translation>Versatz der Gabelbrücken</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
@@ -5679,13 +5679,13 @@
       <location filename="aligner/storage/field_words.py" />
       <source>front radius</source>
       <comment>field</comment>
-      <translation>Vorderradradius</translation>
+      <translation>Radius des Vorderrads</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
       <source>rear radius</source>
       <comment>field</comment>
-      <translation>Hinterradradius</translation>
+      <translation>Radius des Hinterrads</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
@@ -5745,7 +5745,7 @@
       <location filename="aligner/storage/field_words.py" />
       <source>sliding tube</source>
       <comment>field</comment>
-      <translation>Gleitrohr</translation>
+      <translation>Rohr-Ø am Dichtring</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
@@ -5859,13 +5859,13 @@
       <location filename="aligner/storage/field_words.py" />
       <source>static low</source>
       <comment>field</comment>
-      <translation>stehend, Untergrenze</translation>
+      <translation>statisch, Untergrenze</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
       <source>static high</source>
       <comment>field</comment>
-      <translation>stehend, Obergrenze</translation>
+      <translation>statisch, Obergrenze</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
@@ -5901,7 +5901,7 @@
       <location filename="aligner/storage/field_words.py" />
       <source>radius</source>
       <comment>field</comment>
-      <translation>Hebelarm</translation>
+      <translation>Radius der Zugkraft</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
@@ -6123,13 +6123,13 @@
       <location filename="aligner/storage/field_words.py" />
       <source>drive</source>
       <comment>field</comment>
-      <translation>Antriebsvierkant</translation>
+      <translation>Vierkant</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
       <source>grip length</source>
       <comment>field</comment>
-      <translation>Grifflänge</translation>
+      <translation>Länge L, Vierkant bis Griff</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
@@ -6141,7 +6141,7 @@
       <location filename="aligner/storage/field_words.py" />
       <source>effective length</source>
       <comment>field</comment>
-      <translation>wirksame Länge</translation>
+      <translation>Länge E, Vierkant bis Verschraubung</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
@@ -6213,37 +6213,37 @@
       <location filename="aligner/storage/field_words.py" />
       <source>frame asymmetry</source>
       <comment>field</comment>
-      <translation>Rahmenasymmetrie</translation>
+      <translation>eigene Differenz des Rahmens</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
       <source>frame asymmetry uncertainty</source>
       <comment>field</comment>
-      <translation>Unsicherheit der Rahmenasymmetrie</translation>
+      <translation>Unsicherheit der eigenen Differenz des Rahmens</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
       <source>bracket reach</source>
       <comment>field</comment>
-      <translation>Gabelbrückenpunkte voraus</translation>
+      <translation>Vormaß der Gabelbrücke</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
       <source>bracket half width</source>
       <comment>field</comment>
-      <translation>halber Abstand der Gabelbrückenpunkte</translation>
+      <translation>halbe Breite der Gabelbrücke</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
       <source>frame setback</source>
       <comment>field</comment>
-      <translation>Rahmenpunkte zurück</translation>
+      <translation>Rückmaß des Rahmens</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
       <source>frame half width</source>
       <comment>field</comment>
-      <translation>halber Abstand der Rahmenpunkte</translation>
+      <translation>halbe Breite des Rahmens</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
@@ -6261,7 +6261,7 @@
       <location filename="aligner/storage/field_words.py" />
       <source>static</source>
       <comment>field</comment>
-      <translation>stehend</translation>
+      <translation>statisch</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
@@ -6447,19 +6447,19 @@
       <location filename="aligner/storage/field_words.py" />
       <source>static down</source>
       <comment>field</comment>
-      <translation>stehend, nach dem Eindrücken</translation>
+      <translation>statisch, nach dem Herunterdrücken</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
       <source>static up</source>
       <comment>field</comment>
-      <translation>stehend, nach dem Anheben</translation>
+      <translation>statisch, nach dem Anheben</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
       <source>rider down</source>
       <comment>field</comment>
-      <translation>mit Fahrer, nach dem Eindrücken</translation>
+      <translation>mit Fahrer, nach dem Herunterdrücken</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
@@ -6477,7 +6477,7 @@
       <location filename="aligner/storage/field_words.py" />
       <source>fall away</source>
       <comment>field</comment>
-      <translation>Abfallen des Lenkers</translation>
+      <translation>Fallen der Lenkung zur Seite</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
@@ -6537,7 +6537,7 @@
       <location filename="aligner/storage/field_words.py" />
       <source>end difference</source>
       <comment>field</comment>
-      <translation>Unterschied der Stabenden</translation>
+      <translation>Differenz der Stabenden</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
@@ -6917,7 +6917,7 @@
     <message>
       <location filename="aligner/storage/lock.py" />
       <source>open it to read, or take it over if nobody works there</source>
-      <translation>zum Lesen öffnen, oder übernehmen, wenn dort niemand arbeitet</translation>
+      <translation>zum Lesen öffnen oder übernehmen, wenn dort niemand arbeitet</translation>
     </message>
     <message>
       <location filename="aligner/storage/lock.py" />
@@ -7641,7 +7641,7 @@
     <message>
       <location filename="aligner/window/align/gauge_fold.py" />
       <source>The smallest step its scale or display is read to.</source>
-      <translation>Kleinster Schritt, auf den Skale oder Anzeige abgelesen wird.</translation>
+      <translation>Kleinster Schritt, auf den Skala oder Anzeige abgelesen wird.</translation>
     </message>
     <message>
       <location filename="aligner/window/align/gauge_fold.py" />
@@ -7711,12 +7711,12 @@
     <message>
       <location filename="aligner/window/align/gauge_fold.py" />
       <source>wrong by ± {size} at most</source>
-      <translation>höchstens ± {size} falsch</translation>
+      <translation>Fehler höchstens ± {size}</translation>
     </message>
     <message>
       <location filename="aligner/window/align/gauge_fold.py" />
       <source>repeats to {size}</source>
-      <translation>wiederholt auf {size}</translation>
+      <translation>Wiederholbarkeit {size}</translation>
     </message>
     <message>
       <location filename="aligner/window/align/height_card.py" />
@@ -7780,7 +7780,7 @@
     <message>
       <location filename="aligner/window/align/in_line_card.py" />
       <source>end difference of the bars</source>
-      <translation>Endendifferenz der Richtstäbe</translation>
+      <translation>Differenz der Stabenden</translation>
     </message>
     <message>
       <location filename="aligner/window/align/in_line_card.py" />
@@ -8008,12 +8008,12 @@
     <message>
       <location filename="aligner/window/align/raise_entry.py" />
       <source>What if both legs were raised by</source>
-      <translation>Beide Holme angenommen hochgeschoben um</translation>
+      <translation>Annahme: beide Holme hochgeschoben um</translation>
     </message>
     <message>
       <location filename="aligner/window/align/raise_entry.py" />
       <source>What if both legs were raised by, typed</source>
-      <translation>Beide Holme angenommen hochgeschoben um, eingetippt</translation>
+      <translation>Annahme: beide Holme hochgeschoben um, eingetippt</translation>
     </message>
     <message>
       <location filename="aligner/window/align/raise_entry.py" />
@@ -8023,7 +8023,7 @@
     <message>
       <location filename="aligner/window/align/road_card.py" />
       <source>What if both legs were raised? It edits nothing.</source>
-      <translation>Wenn beide Holme hochgeschoben würden? Ändert nichts.</translation>
+      <translation>Was, wenn beide Holme hochgeschoben würden? Der Auftrag bleibt unverändert.</translation>
     </message>
     <message>
       <location filename="aligner/window/align/road_card.py" />
@@ -8068,7 +8068,7 @@
     <message>
       <location filename="aligner/window/align/road_figures_words.py" />
       <source>tyre patch</source>
-      <translation>Reifenaufstand</translation>
+      <translation>Aufstandspunkt</translation>
     </message>
     <message>
       <location filename="aligner/window/align/road_figures_words.py" />
@@ -8093,17 +8093,17 @@
     <message>
       <location filename="aligner/window/align/road_figures_words.py" />
       <source>{figure}, changed by {change} against the sheet</source>
-      <translation>{figure}, gegen das Datenblatt geändert um {change}</translation>
+      <translation>{figure}, gegenüber dem Datenblatt geändert um {change}</translation>
     </message>
     <message>
       <location filename="aligner/window/align/road_figures_words.py" />
       <source>drawn as on the sheet</source>
-      <translation>gezeichnet wie auf dem Datenblatt</translation>
+      <translation>gezeichnet wie im Datenblatt</translation>
     </message>
     <message>
       <location filename="aligner/window/align/road_figures_words.py" />
       <source>Not on the sheet: {lacking}; drawn to usual proportions.</source>
-      <translation>Nicht auf dem Datenblatt: {lacking}; in üblichen Verhältnissen gezeichnet.</translation>
+      <translation>Nicht im Datenblatt: {lacking}; in üblichen Verhältnissen gezeichnet.</translation>
     </message>
     <message>
       <location filename="aligner/window/align/road_figures_words.py" />
@@ -8190,7 +8190,7 @@
       <location filename="aligner/window/align/road_figures_words.py" />
       <source>as found</source>
       <comment>head of a column</comment>
-      <translation>Befund</translation>
+      <translation>vorgefunden</translation>
     </message>
     <message>
       <location filename="aligner/window/align/road_figures_words.py" />
@@ -8379,7 +8379,7 @@
     <message>
       <location filename="aligner/window/align/words.py" />
       <source>Widths over both tubes tell a bent tube or bracket, never a twist.</source>
-      <translation>Breiten über beide Rohre zeigen Rohr oder Gabelbrücke verbogen, nie verdreht.</translation>
+      <translation>Breiten zeigen ein verbogenes Rohr oder eine verbogene Gabelbrücke, nie eine Verdrehung.</translation>
     </message>
     <message>
       <location filename="aligner/window/align/words.py" />
@@ -8399,7 +8399,7 @@
     <message>
       <location filename="aligner/window/align/words.py" />
       <source>tyre patch {shift} to the right</source>
-      <translation>Reifenaufstand {shift} rechts</translation>
+      <translation>Aufstandspunkt {shift} rechts</translation>
     </message>
     <message>
       <location filename="aligner/window/align/words.py" />
@@ -8409,7 +8409,7 @@
     <message>
       <location filename="aligner/window/align/words.py" />
       <source>both legs to the mean as found</source>
-      <translation>beide auf Mittel vorgefunden</translation>
+      <translation>beide auf vorgefundenes Mittel</translation>
     </message>
     <message numerus="yes">
       <location filename="aligner/window/align/words.py" />
@@ -8423,12 +8423,12 @@
     <message>
       <location filename="aligner/window/align/words.py" />
       <source>tyre patch in the middle</source>
-      <translation>Reifenaufstand in der Mitte</translation>
+      <translation>Aufstandspunkt in der Mitte</translation>
     </message>
     <message>
       <location filename="aligner/window/align/words.py" />
       <source>tyre patch {shift} to the left</source>
-      <translation>Reifenaufstand {shift} links</translation>
+      <translation>Aufstandspunkt {shift} links</translation>
     </message>
     <message>
       <location filename="aligner/window/align/words.py" />
@@ -8533,7 +8533,7 @@
     <message>
       <location filename="aligner/window/bench/align.py" />
       <source>Moved and held? Enter: measure again</source>
-      <translation>Verstellt und fixiert? Enter: neu messen</translation>
+      <translation>Verstellt und festgehalten? Enter: neu messen</translation>
     </message>
     <message>
       <location filename="aligner/window/bench/align.py" />
@@ -8683,7 +8683,7 @@
     <message>
       <location filename="aligner/window/bench/view.py" />
       <source>Caution: {text}</source>
-      <translation>Vorsicht: {text}</translation>
+      <translation>Achtung: {text}</translation>
     </message>
     <message>
       <location filename="aligner/window/beside.py" />
@@ -8728,7 +8728,7 @@
     <message>
       <location filename="aligner/window/bike/drawing.py" />
       <source>slider ends cut short</source>
-      <translation>Tauchrohre verkürzt</translation>
+      <translation>Tauchrohre verkürzt gezeichnet</translation>
     </message>
     <message>
       <location filename="aligner/window/bike/fastener_boxes.py" />
@@ -8778,7 +8778,7 @@
     <message>
       <location filename="aligner/window/bike/fastener_details.py" />
       <source>thread, when the torque holds</source>
-      <translation>Gewinde, für das das Drehmoment gilt</translation>
+      <translation>Gewindezustand zum Drehmoment</translation>
     </message>
     <message>
       <location filename="aligner/window/bike/fastener_details.py" />
@@ -9369,7 +9369,7 @@
     <message>
       <location filename="aligner/window/bike/values.py" />
       <source>tubes' height, target</source>
-      <translation>Überstand der Rohre, Sollwert</translation>
+      <translation>Überstand der Standrohre, Sollwert</translation>
     </message>
     <message>
       <location filename="aligner/window/bike/values.py" />
@@ -9379,7 +9379,7 @@
     <message>
       <location filename="aligner/window/bike/values.py" />
       <source>tubes' height, tolerance ±</source>
-      <translation>Überstand der Rohre, Toleranz ±</translation>
+      <translation>Überstand der Standrohre, Toleranz ±</translation>
     </message>
     <message>
       <location filename="aligner/window/bike/values.py" />
@@ -9774,7 +9774,7 @@
     <message>
       <location filename="aligner/window/bike/words.py" />
       <source>lever firm</source>
-      <translation>Bremshebel hart</translation>
+      <translation>Druckpunkt fest</translation>
     </message>
     <message>
       <location filename="aligner/window/bike/words.py" />
@@ -9839,7 +9839,7 @@
     <message>
       <location filename="aligner/window/build/adjustments.py" />
       <source>Take out adjustment {number}</source>
-      <translation>Nachstellung {number} streichen</translation>
+      <translation>Nachstellung {number} entfernen</translation>
     </message>
     <message>
       <location filename="aligner/window/build/bearing_card.py" />
@@ -9969,7 +9969,7 @@
     <message>
       <location filename="aligner/window/build/doors.py" />
       <source>take out an adjustment</source>
-      <translation>Nachstellung streichen</translation>
+      <translation>Nachstellung entfernen</translation>
     </message>
     <message>
       <location filename="aligner/window/build/doors.py" />
@@ -10222,7 +10222,7 @@ zu viel Öl</translation>
     <message>
       <location filename="aligner/window/build/results.py" />
       <source>Spring and spacer are not counted: the true forces are higher.</source>
-      <translation>Feder und Distanzhülse sind nicht eingerechnet: die wahren Kräfte sind höher.</translation>
+      <translation>Feder und Distanzhülse sind nicht eingerechnet: Die wahren Kräfte sind höher.</translation>
     </message>
     <message>
       <location filename="aligner/window/build/results.py" />
@@ -10232,7 +10232,7 @@ zu viel Öl</translation>
     <message>
       <location filename="aligner/window/build/results.py" />
       <source>{pull}: the radius is missing, so there is no drag torque yet.</source>
-      <translation>{pull}: der Radius fehlt, daher noch kein Reibmoment.</translation>
+      <translation>{pull}: Der Radius fehlt, daher noch kein Reibmoment.</translation>
     </message>
     <message>
       <location filename="aligner/window/build/results.py" />
@@ -10333,7 +10333,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/build/results.py" />
       <source>The sheet gives no drag for it: what is read is kept, and the feel decides.</source>
-      <translation>Das Datenblatt nennt dafür kein Reibmoment: der Messwert wird aufbewahrt, und das Gefühl entscheidet.</translation>
+      <translation>Das Datenblatt nennt dafür kein Reibmoment: Der Messwert wird aufbewahrt, und das Gefühl entscheidet.</translation>
     </message>
     <message>
       <location filename="aligner/window/build/results.py" />
@@ -10353,7 +10353,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/build/sag_card.py" />
       <source>The same two marks along the leg each time. Extended: front wheel off the ground. Then pushed down and let up slowly, lifted and let down slowly: friction lies between the two.</source>
-      <translation>Jedes Mal dieselben zwei Marken längs des Holms. Ausgefedert: Vorderrad frei vom Boden. Dann heruntergedrückt und langsam hochgelassen, angehoben und langsam abgelassen: zwischen beiden liegt die Reibung.</translation>
+      <translation>Jedes Mal dieselben zwei Marken längs des Holms. Ausgefedert: Vorderrad frei vom Boden. Dann herunterdrücken und langsam hochkommen lassen, anheben und langsam absinken lassen: Zwischen beiden liegt die Reibung.</translation>
     </message>
     <message>
       <location filename="aligner/window/build/sag_card.py" />
@@ -10503,7 +10503,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/build/sheet_card.py" />
       <source>What is not printed stays empty: it shows as missing and is never guessed.</source>
-      <translation>Was nicht gedruckt steht, bleibt leer: es erscheint als fehlend und wird nie geraten.</translation>
+      <translation>Was nicht gedruckt steht, bleibt leer: Es erscheint als fehlend und wird nie geraten.</translation>
     </message>
     <message>
       <location filename="aligner/window/build/sheet_card.py" />
@@ -10563,7 +10563,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/build/stage.py" />
       <source>Go on to Align   Enter</source>
-      <translation>Weiter zu Ausrichten   Enter</translation>
+      <translation>Weiter zum Ausrichten   Enter</translation>
     </message>
     <message>
       <location filename="aligner/window/build/stage.py" />
@@ -10695,12 +10695,12 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/build/words.py" />
       <source>Add {volume} to the left leg.</source>
-      <translation>{volume} in den linken Holm zugeben.</translation>
+      <translation>Dem linken Holm {volume} zugeben.</translation>
     </message>
     <message>
       <location filename="aligner/window/build/words.py" />
       <source>Add {volume} to the right leg.</source>
-      <translation>{volume} in den rechten Holm zugeben.</translation>
+      <translation>Dem rechten Holm {volume} zugeben.</translation>
     </message>
     <message>
       <location filename="aligner/window/build/words.py" />
@@ -10730,7 +10730,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/build/words.py" />
       <source>The readings cannot tell, and no gauge on the list would: the gap is at its limit.</source>
-      <translation>Die Messwerte entscheiden nicht, und kein Messmittel der Liste würde es: die Luftkammer liegt am Grenzwert.</translation>
+      <translation>Die Messwerte entscheiden nicht, und kein Messmittel der Liste würde es: Die Luftkammer liegt am Grenzwert.</translation>
     </message>
     <message>
       <location filename="aligner/window/build/words.py" />
@@ -10785,7 +10785,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/build/words.py" />
       <source>It catches in the middle: marked races feel so. Look at them before it is set.</source>
-      <translation>Es rastet in der Mitte ein: so fühlen sich Laufringe mit Eindrücken an. Vor dem Einstellen ansehen.</translation>
+      <translation>Es rastet in der Mitte ein: So fühlen sich Laufringe mit Eindrücken an. Vor dem Einstellen ansehen.</translation>
     </message>
     <message>
       <location filename="aligner/window/build/words.py" />
@@ -11172,7 +11172,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/files/recovery_offer.py" />
       <source>The file is as it was.</source>
-      <translation>Die Datei ist, wie sie war.</translation>
+      <translation>Die Datei ist unverändert.</translation>
     </message>
     <message>
       <location filename="aligner/window/files/recovery_offer.py" />
@@ -11297,7 +11297,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/files/shared_document.py" />
       <source>Replace theirs with mine</source>
-      <translation>Andere Fassung ersetzen</translation>
+      <translation>Andere durch diese Fassung ersetzen</translation>
     </message>
     <message>
       <location filename="aligner/window/files/shared_document.py" />
@@ -11645,7 +11645,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/inspect/parts.py" />
       <source>Nothing left: every new part is fitted</source>
-      <translation>Nichts mehr offen: jedes Neuteil ist eingebaut</translation>
+      <translation>Nichts mehr offen: Jedes Neuteil ist eingebaut</translation>
     </message>
     <message>
       <location filename="aligner/window/inspect/photograph_strip.py" />
@@ -11740,7 +11740,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/inspect/stage.py" />
       <source>Go on to Build   Enter</source>
-      <translation>Weiter zu Zusammenbau   Enter</translation>
+      <translation>Weiter zum Zusammenbau   Enter</translation>
     </message>
     <message>
       <location filename="aligner/window/inspect/words.py" />
@@ -12132,12 +12132,12 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/prove/recheck_card.py" />
       <source>Checked again on the road</source>
-      <translation>Nachkontrolle im Fahrbetrieb</translation>
+      <translation>Nachkontrolle nach Fahrstrecke</translation>
     </message>
     <message>
       <location filename="aligner/window/prove/recheck_card.py" />
       <source>fasteners checked again on the road</source>
-      <translation>Verschraubungen zur Nachkontrolle im Fahrbetrieb</translation>
+      <translation>Verschraubungen zur Nachkontrolle nach Fahrstrecke</translation>
     </message>
     <message>
       <location filename="aligner/window/prove/recheck_card.py" />
@@ -12152,7 +12152,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/prove/recheck_card.py" />
       <source>The sheet asks for no fastener to be checked again. The Bike stage is where a distance is given.</source>
-      <translation>Das Datenblatt verlangt für keine Verschraubung eine Nachkontrolle. Die Strecke wird unter Motorrad angegeben.</translation>
+      <translation>Das Datenblatt verlangt für keine Verschraubung eine Nachkontrolle. Die Strecke wird unter „Motorrad“ angegeben.</translation>
     </message>
     <message>
       <location filename="aligner/window/prove/recheck_card.py" />
@@ -12363,14 +12363,14 @@ zu wenig Öl</translation>
       <source>{count} parts to replace not fitted yet (see Inspect)</source>
       <extracomment>{count} part to replace not fitted yet (see Inspect)</extracomment>
       <translation>
-        <numerusform>{count} zu ersetzendes Teil noch nicht eingebaut (siehe Prüfen)</numerusform>
-        <numerusform>{count} zu ersetzende Teile noch nicht eingebaut (siehe Prüfen)</numerusform>
+        <numerusform>{count} zu ersetzendes Teil noch nicht eingebaut (siehe „Prüfen“)</numerusform>
+        <numerusform>{count} zu ersetzende Teile noch nicht eingebaut (siehe „Prüfen“)</numerusform>
       </translation>
     </message>
     <message>
       <location filename="aligner/window/prove/stage.py" />
       <source>not back on the bike yet: {parts} (see Strip)</source>
-      <translation>noch nicht wieder am Motorrad: {parts} (siehe Zerlegen)</translation>
+      <translation>noch nicht wieder am Motorrad: {parts} (siehe „Zerlegen“)</translation>
     </message>
     <message numerus="yes">
       <location filename="aligner/window/prove/stage.py" />
@@ -12475,7 +12475,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/strip/as_found.py" />
       <source>as its gauge shows it, with the unit</source>
-      <translation>wie das Manometer zeigt, mit Einheit</translation>
+      <translation>wie am Manometer abgelesen, mit Einheit</translation>
     </message>
     <message>
       <location filename="aligner/window/strip/as_found.py" />
@@ -12505,7 +12505,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/strip/as_found.py" />
       <source>Heights, while the clamps still hold</source>
-      <translation>Überstände, solange die Klemmungen halten</translation>
+      <translation>Überstände, solange die Klemmungen noch halten</translation>
     </message>
     <message>
       <location filename="aligner/window/strip/as_found.py" />
@@ -12576,7 +12576,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/strip/as_found.py" />
       <source>Name the gauge: its own error is not counted yet.</source>
-      <translation>Messmittel nennen: sein eigener Fehler ist noch nicht eingerechnet.</translation>
+      <translation>Messmittel angeben: Sein eigener Fehler ist noch nicht eingerechnet.</translation>
     </message>
     <message>
       <location filename="aligner/window/strip/fields.py" />
@@ -12602,7 +12602,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/strip/loosen.py" />
       <source>Go on to Inspect   Enter</source>
-      <translation>Weiter zu Prüfen   Enter</translation>
+      <translation>Weiter zum Prüfen   Enter</translation>
     </message>
     <message>
       <location filename="aligner/window/strip/loosen.py" />
@@ -12728,7 +12728,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/strip/parts.py" />
       <source>A part needs a name: the one it had stays.</source>
-      <translation>Ein Teil braucht einen Namen: der bisherige bleibt.</translation>
+      <translation>Ein Teil braucht einen Namen: Der bisherige bleibt.</translation>
     </message>
     <message>
       <location filename="aligner/window/strip/parts.py" />
@@ -12773,7 +12773,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/strip/stage.py" />
       <source>Go on to Loosen   Enter</source>
-      <translation>Weiter zu Lösen   Enter</translation>
+      <translation>Weiter zum Lösen   Enter</translation>
     </message>
     <message>
       <location filename="aligner/window/strip/step_card.py" />
@@ -12843,7 +12843,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/strip/words.py" />
       <source>A clamp is slack, so they can no longer be read. If they stand on paper, write them here.</source>
-      <translation>Eine Klemmung ist lose, sie sind nicht mehr messbar. Stehen sie auf Papier, hier eintragen.</translation>
+      <translation>Eine Klemmung ist locker, daher sind sie nicht mehr messbar. Stehen sie auf Papier, hier eintragen.</translation>
     </message>
     <message>
       <location filename="aligner/window/strip/words.py" />
@@ -12900,12 +12900,12 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/strip/words.py" />
       <source>Note what else will let it go back where it was, then go on to Loosen.</source>
-      <translation>Notieren, was sonst noch hilft, alles wieder anzubauen, wie es war; dann weiter zu Lösen.</translation>
+      <translation>Notieren, was sonst noch hilft, alles wieder anzubauen, wie es war; dann weiter zu „Lösen“.</translation>
     </message>
     <message>
       <location filename="aligner/window/strip/words.py" />
       <source>Before a clamp of the brackets is slackened: tube top edge above the bracket.</source>
-      <translation>Bevor eine Klemmung der Gabelbrücken gelöst wird: Oberkante des Standrohrs über der Gabelbrücke.</translation>
+      <translation>Bevor eine Klemmung der Gabelbrücken gelockert wird: Oberkante des Standrohrs über der Gabelbrücke.</translation>
     </message>
     <message>
       <location filename="aligner/window/strip/words.py" />
@@ -13332,7 +13332,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/tighten/step_words.py" />
       <source>Cannot pass: {reason}.</source>
-      <translation>Kann nicht bestehen: {reason}.</translation>
+      <translation>Kann nicht als bestanden gelten: {reason}.</translation>
     </message>
     <message>
       <location filename="aligner/window/tighten/tick_door.py" />
@@ -13357,7 +13357,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/tighten/tick_door.py" />
       <source>It cannot pass: {reason}. To go on all the same, say why.</source>
-      <translation>Kann nicht bestehen: {reason}. Um trotzdem weiterzugehen, den Grund angeben.</translation>
+      <translation>Kann nicht als bestanden gelten: {reason}. Um trotzdem weiterzugehen, den Grund angeben.</translation>
     </message>
     <message>
       <location filename="aligner/window/tighten/tick_door.py" />
@@ -13632,7 +13632,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/tighten/wrench_fields.py" />
       <source>20 %, of the top</source>
-      <translation>20 %, vom größten</translation>
+      <translation>20 %, vom Höchstwert</translation>
     </message>
     <message>
       <location filename="aligner/window/tighten/wrench_fields.py" />
@@ -13647,7 +13647,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/tighten/wrench_fields.py" />
       <source>crow's foot</source>
-      <translation>Krähenfuß</translation>
+      <translation>Hahnenfußschlüssel</translation>
     </message>
     <message>
       <location filename="aligner/window/tighten/wrench_fields.py" />
@@ -13722,7 +13722,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/widgets/pictures.py" />
       <source>{verdict}, pairs disagree: {turn}</source>
-      <translation>{verdict}, Paare uneins: {turn}</translation>
+      <translation>{verdict}, Messpaare widersprechen sich: {turn}</translation>
     </message>
     <message>
       <location filename="aligner/window/widgets/pictures.py" />
@@ -13807,7 +13807,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/build/steps.json" />
       <source>They keep oil and air in even where no pressure is ever put on: an old ring weeps oil past the tube.</source>
-      <translation>Sie halten Öl und Luft auch dort zurück, wo nie Druck aufgegeben wird: ein alter Ring lässt Öl am Standrohr vorbeisickern.</translation>
+      <translation>Sie halten Öl und Luft auch dort zurück, wo nie Druck aufgegeben wird: Ein alter Ring lässt Öl am Standrohr vorbeisickern.</translation>
     </message>
     <message>
       <location filename="resources/build/steps.json" />
@@ -13817,12 +13817,12 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/build/steps.json" />
       <source>The tube has openings where its air fitting sits: off the machine nothing closes them, and the oil runs out.</source>
-      <translation>Das Standrohr hat Öffnungen, wo sein Luftanschluss sitzt: im ausgebauten Zustand verschließt sie nichts, und das Öl läuft aus.</translation>
+      <translation>Das Standrohr hat Öffnungen, wo sein Luftanschluss sitzt: Im ausgebauten Zustand verschließt sie nichts, und das Öl läuft aus.</translation>
     </message>
     <message>
       <location filename="resources/build/steps.json" />
       <source>Take the sealing off again before the fittings go on, or the legs never share their air.</source>
-      <translation>Den Verschluss wieder abnehmen, bevor die Anschlüsse darauf kommen, sonst teilen sich die Holme ihre Luft nie.</translation>
+      <translation>Den Verschluss wieder abnehmen, bevor die Anschlüsse montiert werden, sonst teilen sich die Holme ihre Luft nie.</translation>
     </message>
     <message>
       <location filename="resources/build/steps.json" />
@@ -13832,12 +13832,12 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/build/steps.json" />
       <source>The unit's oil passage opens into the slider: a ring pinched here empties the leg slowly.</source>
-      <translation>Der Ölkanal der Einheit mündet in das Tauchrohr: ein hier gequetschter Ring leert den Holm langsam.</translation>
+      <translation>Der Ölkanal der Einheit mündet in das Tauchrohr: Ein hier gequetschter Ring leert den Holm langsam.</translation>
     </message>
     <message>
       <location filename="resources/build/steps.json" />
       <source>Brake fluid and fork oil are kept apart: one spoils the seals of the other.</source>
-      <translation>Bremsflüssigkeit und Gabelöl getrennt halten: das eine verdirbt die Dichtungen des anderen.</translation>
+      <translation>Bremsflüssigkeit und Gabelöl getrennt halten: Das eine verdirbt die Dichtungen des anderen.</translation>
     </message>
     <message>
       <location filename="resources/build/steps.json" />
@@ -13852,12 +13852,12 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/build/steps.json" />
       <source>Bush, oil seal, clip and dust seal home</source>
-      <translation>Gleitbuchse, Dichtring, Sicherungsring und Staubkappe sitzen ganz</translation>
+      <translation>Gleitbuchse, Dichtring, Sicherungsring und Staubkappe ganz im Sitz</translation>
     </message>
     <message>
       <location filename="resources/build/steps.json" />
       <source>The seal stands at the bottom end, under oil all the time: one that is not home leaks at once, over the brake.</source>
-      <translation>Der Dichtring sitzt am unteren Ende, ständig unter Öl: einer, der nicht ganz sitzt, leckt sofort, über die Bremse.</translation>
+      <translation>Der Dichtring sitzt am unteren Ende, ständig unter Öl: Einer, der nicht ganz im Sitz ist, leckt sofort, über die Bremse.</translation>
     </message>
     <message>
       <location filename="resources/build/steps.json" />
@@ -13897,7 +13897,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/build/steps.json" />
       <source>Stroke the rod until it drags the same all the way, up and down: a soft start to a stroke is air in the cartridge.</source>
-      <translation>Stange auf und ab bewegen, bis sie auf dem ganzen Weg gleich schwer geht, hinauf und hinunter: ein weicher Hubbeginn ist Luft in der Kartusche.</translation>
+      <translation>Stange auf und ab bewegen, bis sie auf dem ganzen Weg gleich schwer geht, hinauf und hinunter: Ein weicher Hubbeginn ist Luft in der Kartusche.</translation>
     </message>
     <message>
       <location filename="resources/build/steps.json" />
@@ -13922,7 +13922,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/build/steps.json" />
       <source>A washer or seat left out lets the spacer wear into the spring, and changes the preload.</source>
-      <translation>Eine vergessene Scheibe oder ein vergessener Sitz lässt die Distanzhülse sich in die Feder einarbeiten und ändert die Vorspannung.</translation>
+      <translation>Eine vergessene Scheibe oder ein vergessener Federsitz lässt die Distanzhülse sich in die Feder einarbeiten und ändert die Vorspannung.</translation>
     </message>
     <message>
       <location filename="resources/build/steps.json" />
@@ -13952,7 +13952,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/build/steps.json" />
       <source>Preload adjuster at its lowest</source>
-      <translation>Vorspannungseinsteller auf Minimum</translation>
+      <translation>Vorspannungseinsteller auf kleinster Vorspannung</translation>
     </message>
     <message>
       <location filename="resources/build/steps.json" />
@@ -13967,7 +13967,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/build/steps.json" />
       <source>The thread is fine and often aluminium: dirt in it feels like the start of a crossed thread, and hides one.</source>
-      <translation>Das Gewinde ist fein und oft aus Aluminium: Schmutz darin fühlt sich wie der Anfang eines schief angesetzten Gewindes an und verdeckt ein solches.</translation>
+      <translation>Das Gewinde ist fein und oft aus Aluminium: Schmutz darin fühlt sich wie der Anfang eines verkanteten Gewindes an und verdeckt ein solches.</translation>
     </message>
     <message>
       <location filename="resources/build/steps.json" />
@@ -13977,7 +13977,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/build/steps.json" />
       <source>The cap hangs on the damper rod: how far it is screwed on sets the rebound adjuster's range.</source>
-      <translation>Die Verschlussschraube hängt an der Dämpferstange: wie weit sie aufgeschraubt ist, bestimmt den Bereich des Zugstufeneinstellers.</translation>
+      <translation>Die Verschlussschraube hängt an der Dämpferstange: Wie weit sie aufgeschraubt ist, bestimmt den Bereich des Zugstufeneinstellers.</translation>
     </message>
     <message>
       <location filename="resources/build/steps.json" />
@@ -13987,12 +13987,12 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/build/steps.json" />
       <source>Press it down straight and turn it backwards until the thread drops in, then forwards: a fine thread crosses easily.</source>
-      <translation>Gerade herunterdrücken und rückwärts drehen, bis das Gewinde einfällt, dann vorwärts: ein feines Gewinde setzt leicht schief an.</translation>
+      <translation>Gerade herunterdrücken und rückwärts drehen, bis das Gewinde einfällt, dann vorwärts: Ein feines Gewinde verkantet leicht.</translation>
     </message>
     <message>
       <location filename="resources/build/steps.json" />
       <source>The spring pushes the cap: keep face and hand out of its line until several threads hold.</source>
-      <translation>Die Feder drückt auf die Verschlussschraube: Gesicht und Hand aus ihrer Achse heraushalten, bis mehrere Gewindegänge tragen.</translation>
+      <translation>Die Feder drückt auf die Verschlussschraube: Gesicht und Hand aus ihrer Flugrichtung heraushalten, bis mehrere Gewindegänge tragen.</translation>
     </message>
     <message>
       <location filename="resources/build/steps.json" />
@@ -14017,12 +14017,12 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/build/steps.json" />
       <source>Races home, greased, all balls or rollers in</source>
-      <translation>Laufringe sitzen ganz, gefettet, alle Kugeln oder Rollen eingelegt</translation>
+      <translation>Laufringe ganz im Sitz, gefettet, alle Kugeln oder Rollen eingelegt</translation>
     </message>
     <message>
       <location filename="resources/build/steps.json" />
       <source>A cup that is not home goes home later on the road, and the bearing is loose.</source>
-      <translation>Ein Laufring, der nicht ganz sitzt, setzt sich später auf der Straße, und das Lager ist lose.</translation>
+      <translation>Ein Laufring, der nicht ganz im Sitz ist, setzt sich später auf der Straße, und das Lager ist lose.</translation>
     </message>
     <message>
       <location filename="resources/final_checks.json" />
@@ -14032,12 +14032,12 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/final_checks.json" />
       <source>Pump until the lever is firm, then hold it hard: it must not sink. The wheel must stand while it is held, and turn when it is let go.</source>
-      <translation>Pumpen, bis der Hebel fest ist, dann kräftig halten: er darf nicht nachgeben. Das Rad muss stehen, solange der Hebel gehalten wird, und sich drehen, wenn er losgelassen wird.</translation>
+      <translation>Pumpen, bis der Druckpunkt fest ist, dann den Hebel kräftig halten: Er darf nicht nachgeben. Das Rad muss stehen, solange der Hebel gehalten wird, und sich drehen, wenn er losgelassen wird.</translation>
     </message>
     <message>
       <location filename="resources/final_checks.json" />
       <source>Brakes work before the first metre: the pads may have been pushed back, and the first pull then finds nothing.</source>
-      <translation>Bremsen müssen vor dem ersten Meter wirken: die Beläge können zurückgedrückt sein, und der erste Zug geht dann ins Leere.</translation>
+      <translation>Bremsen müssen vor dem ersten Meter wirken: Die Beläge können zurückgedrückt sein, und der erste Zug geht dann ins Leere.</translation>
     </message>
     <message>
       <location filename="resources/final_checks.json" />
@@ -14057,7 +14057,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/final_checks.json" />
       <source>With the front wheel off the ground, from stop to stop: it falls to each side by itself, without a notch and without play.</source>
-      <translation>Vorderrad frei vom Boden, von Anschlag zu Anschlag: die Lenkung fällt nach jeder Seite von selbst, ohne Rastpunkt und ohne Spiel.</translation>
+      <translation>Vorderrad frei vom Boden, von Anschlag zu Anschlag: Die Lenkung fällt nach jeder Seite von selbst, ohne Raststelle und ohne Spiel.</translation>
     </message>
     <message>
       <location filename="resources/final_checks.json" />
@@ -14067,7 +14067,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/final_checks.json" />
       <source>At both stops, and with the fork at full reach: nothing is pulled, pinched or rubbed, and the throttle closes by itself.</source>
-      <translation>An beiden Anschlägen und bei ganz ausgefederter Gabel: nichts spannt, klemmt oder scheuert, und das Gas schließt von selbst.</translation>
+      <translation>An beiden Anschlägen und bei ganz ausgefederter Gabel: Nichts spannt, klemmt oder scheuert, und das Gas schließt von selbst.</translation>
     </message>
     <message>
       <location filename="resources/final_checks.json" />
@@ -14077,7 +14077,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/final_checks.json" />
       <source>Spin the wheel: it runs out freely and true, and nothing touches. Rock it across the axle: no play.</source>
-      <translation>Rad drehen: es läuft frei und rund aus, und nichts streift. Quer zur Achse rütteln: kein Spiel.</translation>
+      <translation>Rad drehen: Es läuft frei und rund aus, und nichts streift. Quer zur Achse rütteln: kein Spiel.</translation>
     </message>
     <message>
       <location filename="resources/final_checks.json" />
@@ -14092,7 +14092,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/final_checks.json" />
       <source>Lamps and instruments work</source>
-      <translation>Beleuchtung und Instrumente arbeiten</translation>
+      <translation>Beleuchtung und Instrumente funktionieren</translation>
     </message>
     <message>
       <location filename="resources/final_checks.json" />
@@ -14182,7 +14182,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/gauges.json" />
       <source>Pull it straight, measure from the 100 mm mark and take 100 mm off: the hook moves and wears.</source>
-      <translation>Gerade ziehen, ab der 100-mm-Marke messen und 100 mm abziehen: der Haken ist beweglich und verschleißt.</translation>
+      <translation>Gerade ziehen, ab der 100-mm-Marke messen und 100 mm abziehen: Der Haken ist beweglich und verschleißt.</translation>
     </message>
     <message>
       <location filename="resources/gauges.json" />
@@ -14257,7 +14257,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/inspection/points.json" />
       <source>Hold the slider still and rock the tube fore and aft with a dial indicator on it just above the seal, reading the full swing. Do it at three heights, nearly out, half way and nearly in: the greatest swing counts.</source>
-      <translation>Tauchrohr festhalten, Standrohr vor und zurück bewegen und mit der Messuhr dicht über dem Gabeldichtring den vollen Ausschlag ablesen. In drei Stellungen, fast ausgefedert, halb und fast eingefedert: der größte Ausschlag zählt.</translation>
+      <translation>Tauchrohr festhalten, Standrohr vor und zurück bewegen und mit der Messuhr dicht über dem Gabeldichtring den vollen Ausschlag ablesen. In drei Stellungen, fast ausgefedert, halb und fast eingefedert: Der größte Ausschlag zählt.</translation>
     </message>
     <message>
       <location filename="resources/inspection/points.json" />
@@ -14307,7 +14307,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/inspection/points.json" />
       <source>Look for an oily ring on the tube and for oil on the slider below the seal. Feel the lip: it is soft, whole and evenly sprung all round, and the garter spring sits in its groove.</source>
-      <translation>Nach einem Ölring am Standrohr und nach Öl am Tauchrohr unter dem Dichtring sehen. Lippe befühlen: sie ist weich, unversehrt und rundum gleichmäßig gespannt, und die Schlauchfeder sitzt in ihrer Nut.</translation>
+      <translation>Nach einem öligen Ring am Standrohr und nach Öl am Tauchrohr unter dem Dichtring sehen. Lippe befühlen: Sie ist weich, unversehrt und rundum gleichmäßig gespannt, und die Schlauchfeder sitzt in ihrer Nut.</translation>
     </message>
     <message>
       <location filename="resources/inspection/points.json" />
@@ -14397,12 +14397,12 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/inspection/points.json" />
       <source>A pulled thread in the tube lets go of the cap under spring pressure.</source>
-      <translation>Ein gezogenes Gewinde im Standrohr lässt die Verschlussschraube unter Federdruck los.</translation>
+      <translation>Ein ausgerissenes Gewinde im Standrohr lässt die Verschlussschraube unter Federdruck los.</translation>
     </message>
     <message>
       <location filename="resources/inspection/points.json" />
       <source>Turn the cap in by hand without its spring: it goes slowly, square and freely to its seat. Binding, rocking or metal in the grease is damage.</source>
-      <translation>Verschlussschraube ohne Feder von Hand eindrehen: sie geht langsam, gerade und frei bis zum Sitz. Klemmen, Kippeln oder Metall im Fett ist ein Schaden.</translation>
+      <translation>Verschlussschraube ohne Feder von Hand eindrehen: Sie geht langsam, gerade und frei bis zum Sitz. Klemmen, Kippeln oder Metall im Fett ist ein Schaden.</translation>
     </message>
     <message>
       <location filename="resources/inspection/points.json" />
@@ -14412,12 +14412,12 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/inspection/points.json" />
       <source>A broken or rubbed coil sheds metal into the oil and changes the spring.</source>
-      <translation>Eine gebrochene oder geriebene Windung bringt Metall ins Öl und verändert die Feder.</translation>
+      <translation>Eine gebrochene oder angescheuerte Windung bringt Metall ins Öl und verändert die Feder.</translation>
     </message>
     <message>
       <location filename="resources/inspection/points.json" />
       <source>Wipe the spring and look at its ends and along its coils. Cracks, broken ends or worn flats mean a new one.</source>
-      <translation>Feder abwischen, Enden und Windungen ansehen. Risse, gebrochene Enden oder flach geriebene Stellen heißen: neue Feder.</translation>
+      <translation>Feder abwischen, Enden und Windungen ansehen. Risse, gebrochene Enden oder flach gescheuerte Stellen heißen: neue Feder.</translation>
     </message>
     <message>
       <location filename="resources/inspection/points.json" />
@@ -14492,7 +14492,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/inspection/points.json" />
       <source>Pump the rod slowly in oil, upright, until no air comes. It drags evenly both ways with no jump, and the rod is straight and unscored.</source>
-      <translation>Stange aufrecht in Öl langsam pumpen, bis keine Luft mehr kommt. Sie geht in beiden Richtungen gleichmäßig schwer, ohne Sprung, und ist gerade und riefenfrei.</translation>
+      <translation>Stange aufrecht in Öl langsam pumpen, bis keine Luft mehr kommt. Sie geht in beiden Richtungen gleichmäßig schwer, ohne Ruck, und ist gerade und riefenfrei.</translation>
     </message>
     <message>
       <location filename="resources/inspection/points.json" />
@@ -14502,12 +14502,12 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/inspection/points.json" />
       <source>Races with dents make the steering catch straight ahead, and the bike weaves.</source>
-      <translation>Laufringe mit Dellen lassen die Lenkung in Geradeausstellung einrasten, und das Motorrad pendelt.</translation>
+      <translation>Laufringe mit Eindrücken lassen die Lenkung in Geradeausstellung einrasten, und das Motorrad pendelt.</translation>
     </message>
     <message>
       <location filename="resources/inspection/points.json" />
       <source>Clean both races and draw a ball or a fingernail slowly round the track. Marks you only see are not dents: a dent is felt as a notch, and means new races and balls or rollers together.</source>
-      <translation>Beide Laufringe reinigen und mit einer Kugel oder dem Fingernagel langsam die Laufbahn entlangfahren. Nur sichtbare Spuren sind keine Dellen: eine Delle ist als Raste zu spüren und heißt neue Laufringe samt Kugeln oder Rollen.</translation>
+      <translation>Beide Laufringe reinigen und mit einer Kugel oder dem Fingernagel langsam die Laufbahn entlangfahren. Nur sichtbare Spuren sind keine Eindrücke: Ein Eindruck ist als Raststelle zu spüren und heißt neue Laufringe samt Kugeln oder Rollen.</translation>
     </message>
     <message>
       <location filename="resources/inspection/points.json" />
@@ -14522,7 +14522,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/inspection/points.json" />
       <source>Clean both races and draw a ball or a fingernail slowly round the track, most carefully straight ahead. Marks you only see are not dents: a dent is felt as a notch, and means new races and balls or rollers together.</source>
-      <translation>Beide Laufringe reinigen und mit einer Kugel oder dem Fingernagel langsam die Laufbahn entlangfahren, am sorgfältigsten in Geradeausstellung. Nur sichtbare Spuren sind keine Dellen: eine Delle ist als Raste zu spüren und heißt neue Laufringe samt Kugeln oder Rollen.</translation>
+      <translation>Beide Laufringe reinigen und mit einer Kugel oder dem Fingernagel langsam die Laufbahn entlangfahren, am sorgfältigsten in Geradeausstellung. Nur sichtbare Spuren sind keine Eindrücke: Ein Eindruck ist als Raststelle zu spüren und heißt neue Laufringe samt Kugeln oder Rollen.</translation>
     </message>
     <message>
       <location filename="resources/inspection/points.json" />
@@ -14617,7 +14617,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/inspection/points.json" />
       <source>Clean it and look round each clamp slit and bolt boss for cracks. Lay its face on a flat plate: it does not rock, and the clamp bores are round.</source>
-      <translation>Reinigen und um jeden Klemmschlitz und jedes Schraubenauge nach Rissen sehen. Fläche auf eine Richtplatte legen: sie kippelt nicht, und die Klemmbohrungen sind rund.</translation>
+      <translation>Reinigen und um jeden Klemmschlitz und jedes Schraubenauge nach Rissen sehen. Fläche auf eine Richtplatte legen: Sie kippelt nicht, und die Klemmbohrungen sind rund.</translation>
     </message>
     <message>
       <location filename="resources/inspection/points.json" />
@@ -14627,12 +14627,12 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/inspection/points.json" />
       <source>A cracked or bent lower bracket or stem cannot hold the legs in line, however it is done up.</source>
-      <translation>Eine gerissene oder verbogene untere Gabelbrücke oder ein solcher Lenkschaft kann die Holme nicht fluchtend halten, wie auch angezogen wird.</translation>
+      <translation>Eine gerissene oder verbogene untere Gabelbrücke oder ein solcher Lenkschaft kann die Holme nicht fluchtend halten, wie auch immer angezogen wird.</translation>
     </message>
     <message>
       <location filename="resources/inspection/points.json" />
       <source>Clean it and look round each clamp slit, bolt boss and the foot of the stem for cracks. Stand two straight bars in the clamps and look along them: they lie in one plane, square to the stem.</source>
-      <translation>Reinigen und um jeden Klemmschlitz, jedes Schraubenauge und den Fuß des Lenkschafts nach Rissen sehen. Zwei gerade Stäbe in die Klemmungen stellen und daran entlangsehen: sie liegen in einer Ebene, rechtwinklig zum Lenkschaft.</translation>
+      <translation>Reinigen und um jeden Klemmschlitz, jedes Schraubenauge und den Fuß des Lenkschafts nach Rissen sehen. Zwei gerade Stäbe in die Klemmungen stellen und daran entlangsehen: Sie liegen in einer Ebene, rechtwinklig zum Lenkschaft.</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
@@ -14842,7 +14842,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/measuring/guides.json" />
       <source>Take the cSt from the oil's data sheet, and all values at one temperature. The W number on the bottle is a name and says little.</source>
-      <translation>Die cSt dem Datenblatt des Öls entnehmen, alle Werte bei einer Temperatur. Die W-Zahl auf der Flasche ist ein Name und sagt wenig.</translation>
+      <translation>Den cSt-Wert dem Datenblatt des Öls entnehmen, alle Werte bei einer Temperatur. Die W-Zahl auf der Flasche ist ein Name und sagt wenig.</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
@@ -14892,7 +14892,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/measuring/guides.json" />
       <source>Hold the slider still and rock the tube fore and aft, with the pointer just above the seal; read the whole swing. Do it nearly out, half way and nearly in.</source>
-      <translation>Tauchrohr festhalten und Standrohr vor und zurück bewegen, Taster dicht über dem Dichtring; den ganzen Ausschlag ablesen. Das fast ausgefedert, in der Mitte und fast eingefedert tun.</translation>
+      <translation>Tauchrohr festhalten und Standrohr vor und zurück bewegen, Taster dicht über dem Dichtring; den ganzen Ausschlag ablesen. In drei Stellungen messen: fast ausgefedert, in der Mitte und fast eingefedert.</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
@@ -14942,7 +14942,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/measuring/guides.json" />
       <source>Without its spring, pull the leg right out and push it right in, and measure how far it went. The manual's figure is as good.</source>
-      <translation>Ohne Feder den Holm ganz auseinanderziehen und ganz zusammenschieben und messen, wie weit er ging. Der Wert des Werkstatthandbuchs ist ebenso gut.</translation>
+      <translation>Ohne Feder den Holm ganz auseinanderziehen und ganz zusammenschieben und messen, wie weit er sich bewegt hat. Der Wert des Werkstatthandbuchs ist ebenso gut.</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
@@ -14977,12 +14977,12 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/measuring/guides.json" />
       <source>Rate of a spring</source>
-      <translation>Rate einer Feder</translation>
+      <translation>Federrate</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
       <source>Press the spring on a scale and read the force and how far it went, well away from both ends of its travel. Force divided by way is the rate; with two rates, measure each in its own part.</source>
-      <translation>Feder auf einer Waage drücken und Kraft und Weg ablesen, weit weg von beiden Enden ihres Wegs. Kraft geteilt durch Weg ist die Rate; bei zwei Raten jede in ihrem eigenen Bereich messen.</translation>
+      <translation>Feder auf einer Waage zusammendrücken und Kraft und Weg ablesen, weit entfernt von beiden Enden ihres Wegs. Kraft geteilt durch Weg ist die Rate; bei zwei Raten jede in ihrem eigenen Bereich messen.</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
@@ -15047,7 +15047,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/measuring/guides.json" />
       <source>Axle offset</source>
-      <translation>Versatz der Achse</translation>
+      <translation>Achsversatz</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
@@ -15147,7 +15147,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/measuring/guides.json" />
       <source>How well it repeats</source>
-      <translation>Wie gut es wiederholt</translation>
+      <translation>Wiederholbarkeit</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
@@ -15392,7 +15392,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/measuring/sketches.json" />
       <source>repeats</source>
-      <translation>wiederholt</translation>
+      <translation>Streuung</translation>
     </message>
     <message>
       <location filename="resources/measuring/sketches.json" />
@@ -15442,7 +15442,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/activities.json" />
       <source>The seating load is taken off again, because left on it dents the races and makes the steering heavy.</source>
-      <translation>Die Setzlast wird wieder weggenommen, denn bleibt sie, drückt sie Dellen in die Laufringe und macht die Lenkung schwergängig.</translation>
+      <translation>Die Setzlast wird wieder weggenommen, denn bleibt sie, drückt sie Eindrücke in die Laufringe und macht die Lenkung schwergängig.</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />
@@ -15462,7 +15462,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/activities.json" />
       <source>No play and no notch: a bearing set too tight wanders as badly as a slack one.</source>
-      <translation>Kein Spiel und kein Rasten: Mit zu stramm eingestelltem Lager pendelt das Motorrad ebenso schlimm wie mit losem.</translation>
+      <translation>Kein Spiel und keine Raststelle: Mit zu stramm eingestelltem Lager pendelt das Motorrad ebenso schlimm wie mit losem.</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />
@@ -15537,12 +15537,12 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/activities.json" />
       <source>The stem head presses on the bearing too, so its drag is felt again before the clamps make a correction dear.</source>
-      <translation>Auch die Lenkschaftverschraubung drückt auf das Lager, daher wird sein Widerstand noch einmal geprüft, bevor die Klemmungen eine Korrektur teuer machen.</translation>
+      <translation>Auch die Lenkschaftverschraubung drückt auf das Lager, daher wird sein Widerstand noch einmal erfühlt, bevor die Klemmungen eine Korrektur teuer machen.</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />
       <source>Preload adjusters, where fitted, at their lowest</source>
-      <translation>Vorspannungseinsteller, falls vorhanden, in unterster Stellung</translation>
+      <translation>Vorspannungseinsteller, falls vorhanden, auf kleinster Vorspannung</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />
@@ -15587,7 +15587,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/activities.json" />
       <source>Every O-ring looked at, even where no pressure is used; no air in yet.</source>
-      <translation>Jeden O-Ring ansehen, auch wenn kein Druck verwendet wird; noch keine Luft einfüllen.</translation>
+      <translation>Jeden O-Ring ansehen, auch wo kein Druck verwendet wird; noch keine Luft einfüllen.</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />
@@ -15597,7 +15597,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/activities.json" />
       <source>The brace goes on while the wheel is out of the way, and stays slack until the sliders have found their place along the axle.</source>
-      <translation>Der Gabelstabilisator kommt dran, solange das Rad nicht im Weg ist, und bleibt locker, bis die Tauchrohre ihren Platz auf der Vorderachse gefunden haben.</translation>
+      <translation>Der Gabelstabilisator wird angebaut, solange das Rad nicht im Weg ist, und bleibt locker, bis die Tauchrohre ihren Platz auf der Vorderachse gefunden haben.</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />
@@ -15647,7 +15647,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/activities.json" />
       <source>Pump the brake lever until it is firm</source>
-      <translation>Bremshebel pumpen, bis er fest ist</translation>
+      <translation>Bremshebel pumpen, bis der Druckpunkt fest ist</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />
@@ -15657,7 +15657,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/activities.json" />
       <source>The first pull finds no brake. Look at the fluid level; a lever that stays soft means air, and nobody rides until it is bled.</source>
-      <translation>Der erste Zug findet keine Bremse vor. Flüssigkeitsstand ansehen; ein Hebel, der weich bleibt, bedeutet Luft, und niemand fährt, bis entlüftet ist.</translation>
+      <translation>Der erste Zug geht ins Leere. Flüssigkeitsstand ansehen; ein Druckpunkt, der weich bleibt, bedeutet Luft, und niemand fährt, bis entlüftet ist.</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />
@@ -15687,7 +15687,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/activities.json" />
       <source>A hose that pulls at full lock can turn the steering or tear: no riding until it is put right.</source>
-      <translation>Ein Schlauch, der am vollen Lenkanschlag zieht, kann die Lenkung verdrehen oder reißen: nicht fahren, bis das behoben ist.</translation>
+      <translation>Ein Schlauch, der am vollen Lenkanschlag zieht, kann die Lenkung drehen oder reißen: nicht fahren, bis das behoben ist.</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />
@@ -15746,6 +15746,11 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />
+      <source>Crack</source>
+      <translation>anlösen</translation>
+    </message>
+    <message>
+      <location filename="resources/order/activities.json" />
       <source>It is cracked, half a turn and no more, while the wheel stands on the ground, because once that is lifted the axle turns along and the machine rocks on its support.</source>
       <translation>Angelöst wird, eine halbe Umdrehung und nicht mehr, solange das Rad am Boden steht, denn ist es angehoben, dreht die Vorderachse mit und das Motorrad wackelt auf seiner Abstützung.</translation>
     </message>
@@ -15787,7 +15792,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/activities.json" />
       <source>The wheel comes out before the legs are slackened, because it ties them together and its weight hangs on them.</source>
-      <translation>Das Rad kommt heraus, bevor die Holme gelöst werden, denn es verbindet sie, und sein Gewicht hängt an ihnen.</translation>
+      <translation>Das Rad kommt heraus, bevor die Holme gelockert werden, denn es verbindet sie, und sein Gewicht hängt an ihnen.</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />
@@ -15797,7 +15802,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/activities.json" />
       <source>It is cracked while cap and spring still press on the damper rod, because without them the rod turns with its bolt.</source>
-      <translation>Angelöst wird, solange Verschlussschraube und Feder noch auf die Dämpferstange drücken, denn ohne sie dreht die Stange mit ihrer Schraube mit.</translation>
+      <translation>Angelöst wird, solange Verschlussschraube und Feder noch auf das Dämpferrohr drücken, denn ohne sie dreht das Dämpferrohr mit seiner Schraube mit.</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />
@@ -15812,7 +15817,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/activities.json" />
       <source>They go aside before the top clamps, because they cover the caps and would be in the way of the gauge.</source>
-      <translation>Er kommt vor den oberen Klemmungen beiseite, denn er verdeckt die Verschlussschrauben und wäre dem Messmittel im Weg.</translation>
+      <translation>Er kommt vor dem Lockern der oberen Klemmungen beiseite, denn er verdeckt die Verschlussschrauben und wäre dem Messmittel im Weg.</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />
@@ -15847,7 +15852,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/activities.json" />
       <source>Preload adjusters, where fitted, noted and wound to their lowest</source>
-      <translation>Vorspannungseinsteller, falls vorhanden, notiert und in unterste Stellung gedreht</translation>
+      <translation>Vorspannungseinsteller, falls vorhanden, notiert und auf kleinste Vorspannung gedreht</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />
@@ -15867,7 +15872,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/activities.json" />
       <source>The air is out first. Unsealed, an opening lets oil out when the leg is laid down, and dirt in.</source>
-      <translation>Vorher ist die Luft heraus. Unverschlossen lässt eine Öffnung Öl heraus, wenn der Holm hingelegt wird, und Schmutz hinein.</translation>
+      <translation>Zuerst muss die Luft heraus sein. Unverschlossen lässt eine Öffnung Öl heraus, wenn der Holm hingelegt wird, und Schmutz hinein.</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />
@@ -15917,7 +15922,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/activities.json" />
       <source>Cables and the wires of the ignition switch run through or under it: none is pulled.</source>
-      <translation>Züge und die Kabel des Zündschlosses laufen hindurch oder darunter: an keinem ziehen.</translation>
+      <translation>Züge und die Kabel des Zündschlosses laufen hindurch oder darunter: An keinem wird gezogen.</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />
@@ -15932,7 +15937,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/activities.json" />
       <source>The spring throws the cap as its thread ends: press it down, face out of line.</source>
-      <translation>Die Feder schleudert die Verschlussschraube heraus, wenn ihr Gewinde endet: niederdrücken, Gesicht aus der Richtung.</translation>
+      <translation>Die Feder schleudert die Verschlussschraube heraus, wenn ihr Gewinde endet: niederdrücken, Gesicht aus der Flugrichtung halten.</translation>
     </message>
     <message>
       <location filename="resources/order/joint_kinds.json" />
@@ -15997,12 +16002,12 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/joint_kinds.json" />
       <source>damper-rod bolt</source>
-      <translation>Dämpferstangenschraube</translation>
+      <translation>Dämpferrohrschraube</translation>
     </message>
     <message>
       <location filename="resources/order/joint_kinds.json" />
       <source>Comes up through the bottom of the slider into the damper rod.</source>
-      <translation>Geht von unten durch den Boden des Tauchrohrs in die Dämpferstange.</translation>
+      <translation>Geht von unten durch den Boden des Tauchrohrs in das Dämpferrohr.</translation>
     </message>
     <message>
       <location filename="resources/order/joint_kinds.json" />
@@ -16017,7 +16022,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/joint_kinds.json" />
       <source>The damper rod turns with the bolt unless it is held; a bolt that spins is not tight, whatever the wrench says.</source>
-      <translation>Die Dämpferstange dreht mit der Schraube mit, wenn sie nicht gehalten wird; eine Schraube, die durchdreht, ist nicht fest, was auch immer der Drehmomentschlüssel sagt.</translation>
+      <translation>Das Dämpferrohr dreht mit der Schraube mit, wenn es nicht gehalten wird; eine Schraube, die durchdreht, ist nicht fest, was auch immer der Drehmomentschlüssel sagt.</translation>
     </message>
     <message>
       <location filename="resources/order/joint_kinds.json" />
@@ -16166,11 +16171,6 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="resources/order/joint_kinds.json" />
-      <source>Crack</source>
-      <translation>anlösen</translation>
-    </message>
-    <message>
-      <location filename="resources/order/joint_kinds.json" />
       <source>Closes the top of a fork tube; the spring presses on it.</source>
       <translation>Verschließt ein Standrohr oben; die Feder drückt darauf.</translation>
     </message>
@@ -16187,12 +16187,12 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/joint_kinds.json" />
       <source>The spring presses on the cap: start it by hand with the face out of line, and never drive a crossed thread.</source>
-      <translation>Die Feder drückt auf die Verschlussschraube: von Hand ansetzen, Gesicht aus der Richtung, und nie ein verkantetes Gewinde weiterdrehen.</translation>
+      <translation>Die Feder drückt auf die Verschlussschraube: von Hand ansetzen, Gesicht aus der Flugrichtung halten, und nie ein verkantetes Gewinde weiterdrehen.</translation>
     </message>
     <message>
       <location filename="resources/order/joint_kinds.json" />
       <source>Spring and, on some forks, air press behind this cap: the air is out first, it is cracked only, and it comes off on the bench with the face out of line.</source>
-      <translation>Hinter dieser Verschlussschraube drücken die Feder und bei manchen Gabeln Luft: Zuerst ist die Luft heraus, sie wird nur angelöst, und sie kommt auf der Werkbank ab, Gesicht aus der Richtung.</translation>
+      <translation>Hinter dieser Verschlussschraube drücken die Feder und bei manchen Gabeln Luft: Zuerst muss die Luft heraus sein, sie wird nur angelöst, und sie kommt erst auf der Werkbank ab, mit dem Gesicht außerhalb ihrer Flugrichtung.</translation>
     </message>
     <message>
       <location filename="resources/order/joint_kinds.json" />
@@ -16262,7 +16262,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/joint_kinds.json" />
       <source>The handlebars come aside before the clamps of the brackets, because they cover the caps and the top clamps.</source>
-      <translation>Der Lenker kommt vor den Klemmungen der Gabelbrücken beiseite, denn er verdeckt die Verschlussschrauben und die oberen Klemmungen.</translation>
+      <translation>Der Lenker kommt vor dem Lockern der Klemmungen der Gabelbrücken beiseite, denn er verdeckt die Verschlussschrauben und die oberen Klemmungen.</translation>
     </message>
     <message>
       <location filename="resources/order/joint_kinds.json" />
@@ -16302,7 +16302,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/joint_kinds.json" />
       <source>The lamp comes off early, because it stands before the brackets and its wires are easily pulled.</source>
-      <translation>Die Lampe kommt früh ab, denn sie sitzt vor den Gabelbrücken und an ihren Kabeln ist leicht gezogen.</translation>
+      <translation>Die Lampe kommt früh ab, denn sie sitzt vor den Gabelbrücken, und ihre Kabel geraten leicht unter Zug.</translation>
     </message>
     <message>
       <location filename="resources/order/joint_kinds.json" />
@@ -16317,7 +16317,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/joint_kinds.json" />
       <source>The mudguard goes on before the wheel, which would be in its way.</source>
-      <translation>Der Kotflügel kommt vor dem Rad dran, das ihm im Weg wäre.</translation>
+      <translation>Der Kotflügel wird vor dem Rad angebaut, das ihm im Weg wäre.</translation>
     </message>
     <message>
       <location filename="resources/order/joint_kinds.json" />
@@ -16407,7 +16407,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/joint_kinds.json" />
       <source>Pump the lever until it is firm before the machine is moved at all: the first pull after refitting finds no brake.</source>
-      <translation>Hebel pumpen, bis er fest ist, bevor das Motorrad überhaupt bewegt wird: Der erste Zug nach dem Einbau findet keine Bremse vor.</translation>
+      <translation>Hebel pumpen, bis der Druckpunkt fest ist, bevor das Motorrad überhaupt bewegt wird: Der erste Zug nach dem Einbau geht ins Leere.</translation>
     </message>
     <message>
       <location filename="resources/order/joint_kinds.json" />
@@ -16442,7 +16442,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/joint_kinds.json" />
       <source>Where the cap is marked for the front, the gap belongs where the manual puts it: an even gap on a cap made for an uneven one breaks the stud.</source>
-      <translation>Ist am Achsklemmbock die Vorderseite markiert, gehört der Spalt dorthin, wo ihn das Werkstatthandbuch vorsieht: Ein gleicher Spalt an einem Achsklemmbock, der für einen ungleichen gemacht ist, lässt den Stehbolzen brechen.</translation>
+      <translation>Ist am Achsklemmbock die Vorderseite markiert, gehört der Spalt dorthin, wo ihn das Werkstatthandbuch vorsieht: Ein gleichmäßiger Spalt an einem Achsklemmbock, der für einen ungleichmäßigen gemacht ist, lässt den Stehbolzen brechen.</translation>
     </message>
     <message>
       <location filename="resources/order/joint_kinds.json" />
@@ -16512,7 +16512,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/passes.json" />
       <source>Brought up in shares so that the clamp closes evenly round the tube and no bolt does the work of its neighbour.</source>
-      <translation>In Anteilen angezogen, damit sich die Klemmung gleichmäßig um das Standrohr schließt und keine Schraube die Arbeit ihrer Nachbarin tut.</translation>
+      <translation>Stufenweise angezogen, damit sich die Klemmung gleichmäßig um das Standrohr schließt und keine Schraube die Arbeit ihrer Nachbarin tut.</translation>
     </message>
     <message>
       <location filename="resources/order/passes.json" />
@@ -16597,7 +16597,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/rules.json" />
       <source>What grips the axle comes after it, because an axle cannot draw up inside a closed clamp.</source>
-      <translation>Was die Vorderachse klemmt, kommt nach ihr, denn in einer geschlossenen Klemmung kann sich eine Vorderachse nicht anziehen.</translation>
+      <translation>Was die Vorderachse klemmt, kommt nach ihr, denn in einer geschlossenen Klemmung kann sich eine Vorderachse nicht auf ihren Sitz ziehen.</translation>
     </message>
     <message>
       <location filename="resources/order/rules.json" />
@@ -16747,7 +16747,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/rules.json" />
       <source>The spring presses least on a cap whose adjuster is at its lowest.</source>
-      <translation>Die Feder drückt am wenigsten auf eine Verschlussschraube, deren Einsteller in unterster Stellung ist.</translation>
+      <translation>Die Feder drückt am wenigsten auf eine Verschlussschraube, deren Einsteller auf kleinster Vorspannung steht.</translation>
     </message>
     <message>
       <location filename="resources/order/rules.json" />
@@ -16832,12 +16832,12 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/rules.json" />
       <source>There is a lever to pump once the calipers are on.</source>
-      <translation>Einen Hebel zu pumpen gibt es, wenn die Bremssättel dran sind.</translation>
+      <translation>Einen Hebel zu pumpen gibt es, wenn die Bremssättel angebaut sind.</translation>
     </message>
     <message>
       <location filename="resources/order/rules.json" />
       <source>The brake holds the wheel only once its lever is firm.</source>
-      <translation>Die Bremse hält das Rad erst, wenn ihr Hebel fest ist.</translation>
+      <translation>Die Bremse hält das Rad erst, wenn ihr Druckpunkt fest ist.</translation>
     </message>
     <message>
       <location filename="resources/order/rules.json" />
@@ -16857,7 +16857,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/rules.json" />
       <source>The caliper follows its hose guide, so that the hose can go with it and is not pulled.</source>
-      <translation>Der Bremssattel folgt auf seine Schlauchführung, damit der Schlauch mitgehen kann und nicht gezogen wird.</translation>
+      <translation>Der Bremssattel folgt auf seine Schlauchführung, damit der Schlauch mitgehen kann und nicht unter Zug gerät.</translation>
     </message>
     <message>
       <location filename="resources/order/rules.json" />
@@ -17057,12 +17057,12 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/rules.json" />
       <source>The more the spring presses, the better it holds the rod.</source>
-      <translation>Je mehr die Feder drückt, desto besser hält sie die Stange.</translation>
+      <translation>Je mehr die Feder drückt, desto besser hält sie das Dämpferrohr.</translation>
     </message>
     <message>
       <location filename="resources/order/rules.json" />
       <source>The cap is cracked when the damper-rod bolt is, because the spring under it held the rod for that.</source>
-      <translation>Die Verschlussschraube wird angelöst, wenn es die Dämpferstangenschraube ist, denn die Feder darunter hielt dafür die Stange.</translation>
+      <translation>Die Verschlussschraube wird angelöst, wenn es die Dämpferrohrschraube ist, denn die Feder darunter hielt dafür das Dämpferrohr.</translation>
     </message>
     <message>
       <location filename="resources/order/rules.json" />
@@ -17212,7 +17212,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/rules.json" />
       <source>The lever grows firm only on a brake without air in it.</source>
-      <translation>Der Hebel wird nur bei einer Bremse ohne Luft fest.</translation>
+      <translation>Der Druckpunkt wird nur bei einer Bremse ohne Luft fest.</translation>
     </message>
     <message>
       <location filename="resources/patterns/axle.json" />
@@ -17567,12 +17567,12 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/strip/clutter.json" />
       <source>Mark how they are turned in their clamps before they move; tied up level with the reservoir upright, because air gets into the brake and fluid strips paint.</source>
-      <translation>Drehlage in den Klemmen markieren, bevor er bewegt wird; waagerecht hochgebunden, Behälter aufrecht, denn sonst gelangt Luft in die Bremse, und Bremsflüssigkeit löst Lack ab.</translation>
+      <translation>Drehlage in den Klemmungen markieren, bevor er bewegt wird; waagerecht hochgebunden, Ausgleichsbehälter aufrecht, denn sonst gelangt Luft in die Bremse, und Bremsflüssigkeit löst Lack ab.</translation>
     </message>
     <message>
       <location filename="resources/strip/clutter.json" />
       <source>Brake reservoir</source>
-      <translation>Bremsvorratsbehälter</translation>
+      <translation>Ausgleichsbehälter</translation>
     </message>
     <message>
       <location filename="resources/strip/clutter.json" />

@@ -70,7 +70,8 @@ def test_a_target_on_the_sheet_opens_its_policy(qtbot, window, page):
 
 def test_the_heights_as_found_stand_beside_the_policy(window, page):
     shown = page.height_card.findChildren(type(window.sentence))
-    assert "as found: left 5.0 mm, right 5.0 mm" in [each.text() for each in shown]
+    said = [each.text().replace("\u00a0", " ") for each in shown]
+    assert "as found: left 5.0 mm, right 5.0 mm" in said
 
     window.show_job(Job())
     assert not any("as found" in each.text() for each in shown)

@@ -48,7 +48,7 @@ def test_each_attempt_stands_in_words_the_newest_first(qtbot, job):
     card = shown(qtbot, job)
     heights_column, square, in_line = card.columns
     assert lines(heights_column) == [
-        "3, now: within, nought, 0.0 ± 0.1 mm",
+        "3, now: within, 0.0 ± 0.1 mm",
         "2: unsettled, right high 0.5 ± 0.1 mm",
         "1: out, left high 1.6 ± 0.1 mm",
     ]
@@ -63,7 +63,7 @@ def test_a_screen_reader_hears_the_attempts_oldest_first(qtbot, job):
     assert chart.accessibleName() == "Difference of heights, mm, every attempt"
     assert chart.accessibleDescription() == (
         "1: out, left high 1.6 ± 0.1 mm. 2: unsettled, right high 0.5 ± 0.1 mm. "
-        "3, now: within, nought, 0.0 ± 0.1 mm"
+        "3, now: within, 0.0 ± 0.1 mm"
     )
 
 

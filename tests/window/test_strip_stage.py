@@ -219,7 +219,7 @@ def test_the_step_of_the_heights_leads_to_them_and_cannot_pass_without(qtbot, wi
     assert focus() is page.as_found.fields["protrusion.gauge"]
     press(qtbot, Qt.Key.Key_L, _ALT)
     qtbot.waitUntil(lambda: page.view is StripView.LOOSEN)
-    assert "left more by" in page.loosen.card.read.text()
+    assert "more than right" in page.loosen.card.read.text()
     press(qtbot, Qt.Key.Key_Space)
     assert page.loosen.chosen.step.reads == "squaring"
 

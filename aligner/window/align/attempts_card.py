@@ -71,7 +71,7 @@ class AttemptColumn(QWidget):
         self._halves.addWidget(self.chart, 1)
         self._halves.addLayout(self._list)
         column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
+        column.setContentsMargins(theme.px(4), theme.px(4), theme.px(4), 0)
         column.setSpacing(2)
         column.addLayout(head)
         column.addLayout(self._halves, 1)
@@ -80,6 +80,9 @@ class AttemptColumn(QWidget):
         """Put the words beside the chart, or below it."""
         direction = QBoxLayout.Direction
         self._halves.setDirection(direction.LeftToRight if are_beside else direction.TopToBottom)
+        chart, words = (5, 4) if are_beside else (1, 0)
+        self._halves.setStretch(0, chart)
+        self._halves.setStretch(1, words)
 
     def show_series(self, series: AttemptSeries, show: Preferred) -> None:
         """Show the attempts at one subject, the newest first in words."""
@@ -91,7 +94,7 @@ class AttemptColumn(QWidget):
         self.chart.setAccessibleName(say("{title}, every attempt", title=title))
         self.chart.setAccessibleDescription(". ".join(reversed(said)).replace("\n", ", "))
         while len(self.lines) < len(said):
-            line = label("", "small")
+            line = label("", "small", wraps=True)
             self.lines.append(line)
             self._list.insertWidget(self._list.count() - 1, line)
         for place, line in enumerate(self.lines):

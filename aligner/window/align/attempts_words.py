@@ -55,7 +55,7 @@ def attempt_words(series: AttemptSeries, row: AttemptRow, show: Preferred) -> st
     up, down = ways(series, is_convergence=row.is_convergence)
     way = up if row.value > 0 else down
     is_off = any(digit in number for digit in "123456789")
-    what = f"{way} {sized}" if is_off else say("nought, {size}", size=sized)
+    what = f"{way} {sized}" if is_off else sized
     is_missing = row.verdict is Verdict.MISSING
     verdict = say("no limit to hold it to") if is_missing else say(row.verdict.value)
     return f"{name}: {verdict}, {what}" + (f"\n{row.remark}" if row.remark else "")

@@ -75,7 +75,8 @@ class HeightCard(DrawingCard):
         self.policy.tried.connect(self.policy_tried)
         self.policy.kept.connect(self.policy_kept)
         self.policy.went_on.connect(self.went_on)
-        self._as_found = label("", "small")
+        self._as_found = label("", "small", wraps=True)
+        self._as_found.setAlignment(Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop)
         self._as_found.setParent(self)
 
     def show_job(self, job: Job, assessment: Assessment) -> None:
@@ -117,6 +118,7 @@ class HeightCard(DrawingCard):
             height = box.height_at(width)
             left = room.left() if side == "left" else room.right() - width
             box.setGeometry(int(left), int(room.top()), width, height)
+        self._place_as_found(room, width)
         self._place_policy(room)
         self.ask_for_room()
 
@@ -129,12 +131,16 @@ class HeightCard(DrawingCard):
         high = self.theme.px(_POLICY_HEIGHT)
         top = int(room.bottom() - self.theme.px(_STRIP_HEIGHT) - high)
         name = self._policy_name.sizeHint().width() + self.theme.px(6)
-        beside = self._as_found.sizeHint().width() if self._as_found.text() else 0
         left = int(room.left())
-        width = int(room.width()) - name - (beside + self.theme.px(12) if beside else 0)
         self._policy_name.setGeometry(left, top, name, high)
-        self.policy.setGeometry(left + name, top, width, high)
-        self._as_found.setGeometry(int(room.right()) - beside, top, beside, high)
+        self.policy.setGeometry(left + name, top, int(room.width()) - name, high)
+
+    def _place_as_found(self, room: QRectF, box: int) -> None:
+        """Between the boxes: where the heights are read now stands what they were."""
+        between = int(room.width()) - 2 * box - 2 * self.theme.px(8)
+        high = self._as_found.heightForWidth(between)
+        left = int(room.left()) + box + self.theme.px(8)
+        self._as_found.setGeometry(left, int(room.top()) + self.theme.px(4), between, high)
 
     def paint_picture(self, painter: QPainter) -> None:
         if self._assessment is None:
@@ -167,12 +173,13 @@ class HeightCard(DrawingCard):
         ):
             middle = Qt.AlignmentFlag.AlignHCenter
             words(painter, self.theme, bracket, name, role="ink", align=middle)
-        for tube, name in (
-            (picture.left_slider, say("left")),
-            (picture.right_slider, say("right")),
-        ):
-            middle = Qt.AlignmentFlag.AlignHCenter
-            words(painter, self.theme, tube, name, role="ink", align=middle)
+        wide, off = self.theme.px(80), self.theme.px(6)
+        left, right = picture.left_slider, picture.right_slider
+        beside = QRectF(left.left() - off - wide, left.top(), wide, left.height())
+        right_end = Qt.AlignmentFlag.AlignRight
+        words(painter, self.theme, beside, say("left"), role="ink", align=right_end)
+        beside = QRectF(right.right() + off, right.top(), wide, right.height())
+        words(painter, self.theme, beside, say("right"), role="ink")
 
     def _paint_dimensions(
         self, painter: QPainter, picture: FrontElevation, is_read: tuple[bool, bool]

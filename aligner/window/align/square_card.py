@@ -56,6 +56,7 @@ class SquareCard(DrawingCard):
         self._place = 0
         self._boxes: list[dict[str, ReadingBox]] = []
         self._shown: tuple[SquaringPair, ...] = ()
+        self._note_below = ""
         self._grow_to(1)
         self.pair_choice = Choice(say("pair of distances"))
         self.pair_choice.setParent(self)
@@ -99,10 +100,9 @@ class SquareCard(DrawingCard):
             self._show_readings(pairs[self._place])
         turn = found.turn.value if found.turn else None
         factor = turn_exaggeration(turn, _spread_of(found))
-        said = say("turn and its ± drawn {factor} times", factor=factor)
-        if len(pairs) > 1:
-            said = say("turn, ± drawn {factor}×", factor=factor)  # the choice needs the room
-        self.say_note(said if factor > 1 else "")
+        said = say("turn and its ± drawn {factor} times", factor=factor) if factor > 1 else ""
+        self._note_below = said if len(pairs) > 1 else ""  # the choice needs the room beside it
+        self.say_note("" if len(pairs) > 1 else said)
         self.setAccessibleDescription(square_words(found, self._show))
         self.place_boxes()
         places = (box.geometry() for box in self.boxes.values())
@@ -167,8 +167,8 @@ class SquareCard(DrawingCard):
             middle.width(),
             middle.height(),
         )
-        left = int(room.left()) + self.theme.px(72)
-        wide = int(room.width()) - self.theme.px(72 + 150)
+        left = int(room.left() + self.title_width()) + self.theme.px(12)
+        wide = int(room.right()) - left
         self.pair_choice.setGeometry(left, self.theme.px(4), wide, self.theme.px(34))
         self.ask_for_room()
 
@@ -222,6 +222,9 @@ class SquareCard(DrawingCard):
         if found.turn is not None and found.verdict.value == "out":
             self._paint_turn(painter, room, found.turn.value)
         self._paint_strip(painter)
+        line = QRectF(room.left(), room.top() + self.theme.px(6), room.width(), self.theme.px(18))
+        right = Qt.AlignmentFlag.AlignRight
+        words(painter, self.theme, line, self._note_below, role="quiet", align=right)
 
     def _paint_turn(self, painter: QPainter, room: QRectF, turn_deg: float) -> None:
         to_the_left = turn_deg < 0

@@ -38,10 +38,13 @@ from aligner.window.widgets.folding_row import FoldingRow
 from aligner.window.widgets.labels import label, main_button
 from aligner.window.widgets.part_stack import PartStack
 from aligner.window.widgets.reading_box import ReadingBox
+from aligner.window.widgets.standing_foot import StandingFoot
 from aligner.window.widgets.wrapping_row import WrappingRow
 
 #: The least width, at 100 % text, of the words between the buttons of the foot.
-_WORDS_FROM = 150
+_WORDS_FROM = 240
+#: Up to this size of text the whole foot stays on the screen; beyond, only its buttons do.
+_FOOT_WHOLE = 1.6
 
 
 class AlignStage(QWidget):
@@ -104,6 +107,7 @@ class AlignStage(QWidget):
 
     def begin(self) -> None:
         """Put the keyboard where the first reading is wanted, or on the button if none is."""
+        self._page.go_to_top()
         subject = self._open_job.assessment.correction(self._show).subject
         match subject:
             case Subject.NOTHING:
@@ -170,17 +174,26 @@ class AlignStage(QWidget):
         cards.add(self.height_card, 11)
         cards.add(self._right, 10)
         self._road.setMinimumWidth(self._theme.px(_WORDS_FROM))
-        foot = WrappingRow()
-        foot.add(self.view_row)
-        foot.add(self._road, 1)
-        foot.add_room()
-        foot.add(self.measure_again)
-        foot.add(self.go_on)
-        column = QVBoxLayout(self)
+        buttons, foot, parts = QWidget(), QWidget(), QWidget()
+        together = WrappingRow(buttons)
+        together.add_room()
+        together.add(self.measure_again)
+        together.add(self.go_on)
+        views, below = WrappingRow(), WrappingRow(foot)
+        is_large = self._theme.text_scale > _FOOT_WHOLE
+        row = views if is_large else below
+        row.add(self.view_row)
+        row.add(self._road, 1)
+        row.add_room()
+        below.add(buttons, int(is_large))
+        column = QVBoxLayout(parts)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(self._theme.px(ROOM))
         column.addWidget(cards, 1)
-        column.addLayout(foot)
+        if is_large:
+            column.addLayout(views)
+        self._page = StandingFoot(self, self._theme, parts, foot)
+        self._page.setSpacing(ROOM)
 
     def _connect(self) -> None:
         height, square, in_line = self.height_card, self.square_card, self.in_line_card

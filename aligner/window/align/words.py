@@ -102,7 +102,8 @@ def as_found_words(job: Job, show: Preferred) -> str:
     for side, readings in ((say("left"), found.left), (say("right"), found.right)):
         if readings:
             mean = sum(reading.value for reading in readings) / len(readings)
-            parts.append(f"{side} {show.show_length(mean)}")
+            height = f"{side} {show.show_length(mean)}"
+            parts.append(height.replace(" ", "\u00a0"))  # a line breaks between heights alone
     return say("as found: {heights}", heights=", ".join(parts)) if parts else ""
 
 

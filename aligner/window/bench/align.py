@@ -132,7 +132,7 @@ class BenchAlign(QWidget):
         taken = last_reading(job, assessment, asked, self._subject)
         said = ""
         if taken is not None:
-            said = say("Kept: {name}, {reading}", name=taken[0], reading=taken[1].text)
+            said = say("Kept: {name}, {reading}", name=taken[0], reading=taken[1].said)
         self.last.say("" if asked is None and self._subject is Subject.NOTHING else said)
         self._say_typed()
         if had_keyboard:
@@ -209,7 +209,7 @@ class BenchAlign(QWidget):
         set_tone(self.cell, "refused", "true" if refusal else "false")
         self.cell.setAccessibleDescription(refusal)
         self.refusal.say(begun(refusal))
-        said = reading.text if reading is not None else ""
+        said = reading.said if reading is not None else ""
         if reading is not None and not said.endswith(f" {self._show.length}"):
             said = f"{said}\n= {self._show.show_length(reading.value, fine=1)}"
         self.value.say(said)

@@ -13,6 +13,7 @@ from aligner.assessment import StepStanding
 from aligner.assessment.ticks import with_tick
 from aligner.drawing.theme import GAP, Theme
 from aligner.errors import AlignerError
+from aligner.fastening.steps import Step
 from aligner.job.edits_align import with_heights_to_read_again
 from aligner.job.edits_tighten import with_untick
 from aligner.language import begun, marked, say
@@ -39,6 +40,10 @@ from aligner.window.widgets.labels import set_tone
 
 #: The scale of the text up to which the door has room for large type; beyond, it is large.
 _FITS_LARGE = 1.3
+#: Up to here there is room for the drawing and for what comes next as well.
+_FITS_ALL = 1.6
+#: Kinds of steps whose titles say all.
+_SAID_BY_TITLE = ("act", "look", "turn")
 _STRAY = marked("Nothing was done: this step takes no reading.")
 
 
@@ -67,6 +72,7 @@ class BenchStep(QWidget):
         self._open_job = open_job
         self._show = show
         self._now = now
+        self._has_room = theme.text_scale <= _FITS_ALL
         big = larger(theme)
         self.bolts = BoltsInHand(big)
         self.panel = BenchPanel(say("step in hand"))
@@ -119,7 +125,7 @@ class BenchStep(QWidget):
         tightening = assessment.tightening
         standing = tightening.next_step
         self.bolts.show_step(job, assessment, standing)
-        self.bolts.setVisible(bool(tightening.steps))
+        self.bolts.setVisible(bool(tightening.steps) and self._has_room)
         self.door.show_standing(standing, is_finished=tightening.is_finished)
         self.door.wrenches.hide()  # tools are chosen on the Tighten page
         if standing is None:
@@ -164,9 +170,8 @@ class BenchStep(QWidget):
         self.hold.say(hold_words(assessment, standing, show) if step.kind == "hold" else "")
         self.passes.show_passes(pass_mates(steps, step))
         later = steps[standing.number : standing.number + 1]
-        if later:
-            beside = beside_words(later[0].step, show)
-            self.next.say(say("Next: {step}, {beside}", step=later[0].step.title, beside=beside))
+        if later and self._has_room:
+            self.next.say(_next_words(later[0].step, show))
         number = say("step {number}", number=standing.number)
         self.panel.setAccessibleName(f"{number}, {step.title}, {self.torque.text}")
 
@@ -261,3 +266,10 @@ class BenchStep(QWidget):
         column.setSpacing(theme.px(GAP))
         column.addLayout(cards, 1)
         column.addWidget(door)
+
+
+def _next_words(step: Step, show: Preferred) -> str:
+    """What comes next, with its torque, or that it is a hold point."""
+    if step.kind in _SAID_BY_TITLE:
+        return say("Next: {step}", step=step.title)
+    return say("Next: {step}, {beside}", step=step.title, beside=beside_words(step, show))

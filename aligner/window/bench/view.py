@@ -77,7 +77,7 @@ class BenchView(QWidget):
         self.rest_detail = BenchWords(theme, 60, bold=False)
         self.rest.column.addWidget(self.rest_words, 3)
         self.rest.column.addWidget(self.rest_detail, 2)
-        self.keys = label("", "text")
+        self.keys = label("", "text", wraps=True)
         self._stack = _Pages()
         for page in (self.align, self.step, self.rest):
             self._stack.addWidget(page)
@@ -141,7 +141,7 @@ class BenchView(QWidget):
         self.rest_words.say(said[0])
         self.rest_detail.say(said[1])
         self.rest.setAccessibleName(f"{said[0]} {said[1]}".strip())
-        self.keys.setText(say(_KEYS.get(self._stage, _KEYS_OF_THE_REST)))
+        self.keys.setText(_unbroken(say(_KEYS.get(self._stage, _KEYS_OF_THE_REST))))
 
     def begin(self) -> None:
         """Put the keyboard where the work begins."""
@@ -159,3 +159,9 @@ class BenchView(QWidget):
     @property
     def _page(self) -> QWidget:
         return {Stage.ALIGN: self.align, Stage.TIGHTEN: self.step}.get(self._stage, self.rest)
+
+
+def _unbroken(keys: str) -> str:
+    """Keys and what each does, with a line's end between two of them alone."""
+    between = " " * 4
+    return between.join(each.replace(" ", "\u00a0") for each in keys.split(between))

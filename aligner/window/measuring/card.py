@@ -59,6 +59,7 @@ class MeasuringCard(Card):
 
     def __init__(self, ground: QWidget, theme: Theme) -> None:
         super().__init__()
+        self.setProperty("inHand", True)  # it lies over other cards
         self.setParent(ground)
         self._ground = ground
         self._is_guiding = False
@@ -73,7 +74,8 @@ class MeasuringCard(Card):
         words = QVBoxLayout()
         words.setSpacing(GAP)
         words.addWidget(self._title)
-        words.addWidget(self._how, 1)
+        words.addWidget(self._how)
+        words.addStretch(1)
         words.addWidget(self.close_button, 0, Qt.AlignmentFlag.AlignRight)
         row = QHBoxLayout()
         row.setSpacing(ROOM)
@@ -128,6 +130,7 @@ class MeasuringCard(Card):
 
     def _place(self, near: QWidget | None) -> None:
         """Into a corner where the box with the keyboard is not, the lower right if it can be."""
+        self.column.activate()  # the words and the drawing may be others than they were
         width = self.minimumSizeHint().width()
         size = QSize(width, max(self.heightForWidth(width), self.minimumSizeHint().height()))
         size = size.boundedTo(self._ground.size() - QSize(2 * ROOM, 2 * ROOM))

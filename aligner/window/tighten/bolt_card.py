@@ -56,14 +56,14 @@ class BoltCard(DrawingCard):
     def paint_picture(self, painter: QPainter) -> None:
         room = self.room()
         side = self.theme.px(30)
-        room = room.adjusted(side, self.theme.px(30), -side, -self.theme.px(20))
+        room = room.adjusted(side, self.theme.px(30), -side, -self.theme.px(36))
         picture = front_elevation(room, front_proportions(self._job))
         paint_front_elevation(painter, self.theme, picture)
-        self._name_sides(painter, picture)
         in_hand = self._in_hand.step.joint if self._in_hand else None
         bolts = self._bolts(picture, in_hand)
         apart = self.theme.px(28)
         places = kept_apart([bolt.place for bolt in bolts], apart, QRectF(self.rect()))
+        self._name_sides(painter, picture, max((place.y() for place in places), default=0.0))
         for bolt, place in zip(bolts, places, strict=True):
             if place != bolt.place:
                 narrow_line(painter, self.theme, bolt.place, place)
@@ -93,10 +93,13 @@ class BoltCard(DrawingCard):
             ]
         return found
 
-    def _name_sides(self, painter: QPainter, picture: FrontElevation) -> None:
-        """The rider's left and right under the legs."""
+    def _name_sides(self, painter: QPainter, picture: FrontElevation, lowest: float) -> None:
+        """The rider's left and right under the legs and under the lowest of the bolts."""
         legs = ((Side.LEFT.words, picture.left_slider), (Side.RIGHT.words, picture.right_slider))
         for name, slider in legs:
-            box = QRectF(slider.center().x() - 60, slider.bottom() + 8, 120, self.theme.px(18))
+            high = self.theme.px(18)
+            below = max(slider.bottom() + 8, lowest + self.theme.px(15))
+            below = min(below, self.height() - high - 2)
+            box = QRectF(slider.center().x() - 60, below, 120, high)
             centred = Qt.AlignmentFlag.AlignHCenter
             words(painter, self.theme, box, name, role="quiet", align=centred)

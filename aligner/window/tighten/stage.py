@@ -11,7 +11,7 @@ from datetime import datetime
 from itertools import pairwise
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
 from aligner.assessment import StepStanding
 from aligner.assessment.ticks import with_tick
@@ -29,6 +29,7 @@ from aligner.window.tighten.step_list import StepList
 from aligner.window.tighten.tick_door import TickDoor
 from aligner.window.widgets.folding_row import FoldingRow
 from aligner.window.widgets.part_stack import PartStack
+from aligner.window.widgets.standing_foot import StandingFoot
 
 
 class TightenStage(QWidget):
@@ -57,6 +58,7 @@ class TightenStage(QWidget):
         self._show = show
         self._now = now
         self._shown_key = ""
+        self._seen_key = ""
         self._follows = True
         self.card = StepCard(theme, show)
         self.rest = RestCard(theme)
@@ -105,6 +107,7 @@ class TightenStage(QWidget):
         """Choose the step in hand and put the keyboard on the list."""
         self._follows = True
         self.refresh()
+        self._page.go_to_top()
         if not self._open_job.edits.count():  # nothing was done yet: it may be another job
             self.door.begin_anew()
         self._focus()
@@ -148,6 +151,9 @@ class TightenStage(QWidget):
         job, assessment = self._open_job.job, self._open_job.assessment
         tightening = assessment.tightening
         standing = self._standing()
+        if self._shown_key != self._seen_key:  # another step begins at its torque
+            self._seen_key = self._shown_key
+            self._page.go_to_top()
         self.bolts.show_step(job, assessment, standing)
         self.door.show_standing(standing, is_finished=tightening.is_finished)
         if standing is not None:
@@ -240,8 +246,5 @@ class TightenStage(QWidget):
         self._cards.add(self.left, 40)
         self._cards.add(self.bolts, 29)
         self._cards.add(self.list, 35)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(ROOM - 4)
-        column.addWidget(self._cards, 1)
-        column.addWidget(self.door)
+        self._page = StandingFoot(self, self._theme, self._cards, self.door)
+        self._page.setSpacing(ROOM - 4)

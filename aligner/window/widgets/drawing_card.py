@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QRectF, QSize, Qt
-from PySide6.QtGui import QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QFrame, QWidget
 
 from aligner.drawing.strokes import words
@@ -47,6 +47,12 @@ class DrawingCard(QFrame):
         if painted != self._painted:
             self._painted = painted
             self.update()
+
+    def title_width(self) -> float:
+        """Width of the title, in pixels."""
+        return QFontMetricsF(self.theme.font(TypeSize.TEXT, bold=True)).horizontalAdvance(
+            self._title
+        )
 
     def head_height(self) -> int:
         """Height of the line with title and note, in pixels."""

@@ -8,6 +8,9 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from aligner.drawing.theme import Theme, TypeSize
 
+#: Kept free at the right of the words, at 100 % text: they do not touch the edge of their card.
+_EDGE = 8
+
 
 class LargeWords(QWidget):
     """One line of large words, made smaller where they would not fit, never cut off."""
@@ -32,6 +35,15 @@ class LargeWords(QWidget):
         self.setVisible(bool(text))
         self.update()
 
+    def fitted_font(self) -> QFont:
+        """The largest font, up to the size asked for, at which all of the words fit."""
+        font = self._font()
+        most = max(self.width() - self._theme.px(_EDGE), 1)
+        # Widths do not grow evenly with the size, so each size is measured.
+        while QFontMetricsF(font).horizontalAdvance(self._text) > most and font.pointSizeF() > 2:
+            font.setPointSizeF(font.pointSizeF() - 0.5)
+        return font
+
     def sizeHint(self) -> QSize:
         return QSize(self._theme.px(200), round(QFontMetricsF(self._font()).height()))
 
@@ -39,12 +51,8 @@ class LargeWords(QWidget):
         return QSize(self._theme.px(100), self.sizeHint().height())
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        font = self._font()
-        wide = QFontMetricsF(font).horizontalAdvance(self._text)
-        if wide > self.width():
-            font.setPointSizeF(font.pointSizeF() * max(self.width() - 2, 1) / wide)
         painter = QPainter(self)
-        painter.setFont(font)
+        painter.setFont(self.fitted_font())
         painter.setPen(self._theme.color("ink"))
         painter.drawText(self.rect(), Qt.AlignmentFlag.AlignVCenter, self._text)
 

@@ -6,8 +6,15 @@ told through a label that belongs to it. So the name stands in such a label, whi
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent
-from PySide6.QtWidgets import QComboBox, QLabel
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtGui import QPaintEvent
+from PySide6.QtWidgets import (
+    QComboBox,
+    QLabel,
+    QStyle,
+    QStyleOptionComboBox,
+    QStylePainter,
+)
 
 
 class SpokenChoice(QComboBox):
@@ -24,6 +31,18 @@ class SpokenChoice(QComboBox):
         """Give it a name."""
         super().setAccessibleName(name)
         self._spoken.setText(name.replace("&", "&&"))
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """What is too long for the room ends in dots, not in half a letter."""
+        painter = QStylePainter(self)
+        option = QStyleOptionComboBox()
+        self.initStyleOption(option)
+        style = QStyle.SubControl.SC_ComboBoxEditField
+        room = self.style().subControlRect(QStyle.ComplexControl.CC_ComboBox, option, style, self)
+        end = Qt.TextElideMode.ElideRight
+        option.currentText = self.fontMetrics().elidedText(option.currentText, end, room.width())
+        painter.drawComplexControl(QStyle.ComplexControl.CC_ComboBox, option)
+        painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
 
     def event(self, event: QEvent) -> bool:
         if event.type() == QEvent.Type.ParentChange:
