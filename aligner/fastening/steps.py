@@ -104,6 +104,8 @@ class Activity:
         caution: the danger, "" if none.
         per: a joint kind; one step is made for each joint of it, in place of the joint's own.
         stage: the last part of such a step's key.
+        deed: of such a step in the loosening list, what is done ("Crack").
+        upon: likewise, the rest of its title; may hold {joint}.
         repeats: the activity that is done again here.
         reads: the reading it waits for.
         only_if_asked: left out until the job or a rule on the sheet asks for it.
@@ -121,6 +123,8 @@ class Activity:
     caution: str = ""
     per: str = ""
     stage: str = ""
+    deed: str = ""
+    upon: str = ""
     repeats: str = ""
     reads: Reading | None = None
     only_if_asked: bool = False
@@ -135,7 +139,7 @@ def activities() -> Mapping[str, Activity]:
         UnusableTable: resources/order/activities.json has a row that cannot be used.
     """
     texts = dict.fromkeys(["activity", "when", "kind", "title", "reason", "source"], str)
-    optional = dict.fromkeys(["caution", "per", "stage", "repeats", "reads"], str)
+    optional = dict.fromkeys(["caution", "per", "stage", "deed", "upon", "repeats", "reads"], str)
     found = rows(
         "activities",
         texts | {"sequence": int, "needs": list},

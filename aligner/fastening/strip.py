@@ -71,8 +71,8 @@ def _loosening_step(
     deed, caution = say(kind.loosening_verb), kind.caution_loosening
     if activity is not None:
         title = say(activity.title, joint=inside(words))
-        deed, caution = say(activity.title.partition(" ")[0]), activity.caution
-        upon = begun(title.removeprefix(f"{deed} "))
+        deed, caution = say(activity.deed), activity.caution
+        upon = begun(say(activity.upon, joint=inside(words)))
     elif kind.loosening_also:
         also = say(kind.loosening_also)
         title = say("{verb} {joint}; {also}", verb=deed, joint=inside(words), also=also)

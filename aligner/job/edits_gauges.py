@@ -118,7 +118,7 @@ def gauge_uses(job: Job, name: str) -> tuple[str, ...]:
 def _words(job: Job, path: str) -> str:
     if path.startswith("align.squaring["):
         place = int(path.removeprefix("align.squaring[").split("]")[0])
-        return f"“{job.align.squaring[place].name}”"
+        return say("“{name}”", name=job.align.squaring[place].name)
     if path.startswith("attempts["):
         number = int(path.removeprefix("attempts[").split("]")[0]) + 1
         return say("attempt {number}", number=number)

@@ -21,10 +21,10 @@ _SAYING = {"say": 1, "marked": 1, "say_count": 2}
 
 #: The names under which the data files hold words for a person; "marks" and the like are keys.
 _WORDS_IN_DATA = {
-    "about", "ask", "because", "because_loosening", "caution", "caution_loosening",
+    "about", "ask", "because", "because_loosening", "caution", "caution_loosening", "deed",
     "description", "gauge", "how", "how_to", "loosening_also", "loosening_verb", "name", "note",
     "part", "piece", "reading", "reason", "reason_loosening", "reminder", "source", "stage",
-    "title", "title_without", "turn", "why",
+    "title", "title_without", "turn", "upon", "why",
 }  # fmt: skip
 
 

@@ -1265,6 +1265,11 @@
     </message>
     <message>
       <location filename="aligner/assessment/missing.py" />
+      <source>radius of the head bearing's pull</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="aligner/assessment/missing.py" />
       <source>{fastener}: seating torque</source>
       <translation>{fastener}: Setzmoment</translation>
     </message>
@@ -1585,6 +1590,11 @@
         <numerusform>{count} Wert fehlt</numerusform>
         <numerusform>{count} Werte fehlen</numerusform>
       </translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/stages.py" />
+      <source>complete but for oil</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="aligner/assessment/stages.py" />
@@ -9277,6 +9287,11 @@
     </message>
     <message>
       <location filename="aligner/window/bike/stage.py" />
+      <source>The Build stage still needs: {values}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="aligner/window/bike/stage.py" />
       <source>Sheet complete.</source>
       <translation>Datenblatt vollständig.</translation>
     </message>
@@ -15751,6 +15766,11 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />
+      <source>{joint}, wheel still on the ground</source>
+      <translation>{joint}, Rad noch am Boden</translation>
+    </message>
+    <message>
+      <location filename="resources/order/activities.json" />
       <source>It is cracked, half a turn and no more, while the wheel stands on the ground, because once that is lifted the axle turns along and the machine rocks on its support.</source>
       <translation>Angelöst wird, eine halbe Umdrehung und nicht mehr, solange das Rad am Boden steht, denn ist es angehoben, dreht die Vorderachse mit und das Motorrad wackelt auf seiner Abstützung.</translation>
     </message>
@@ -15798,6 +15818,11 @@ zu wenig Öl</translation>
       <location filename="resources/order/activities.json" />
       <source>Crack {joint}, a quarter turn</source>
       <translation>{joint} anlösen, eine Viertelumdrehung</translation>
+    </message>
+    <message>
+      <location filename="resources/order/activities.json" />
+      <source>{joint}, a quarter turn</source>
+      <translation>{joint}, eine Viertelumdrehung</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />
