@@ -2,6 +2,12 @@
 
 The trap: only what the job asks for is missing. A dimension that is not given leaves
 something unsaid; a torque that is not given leaves a bolt that cannot be tightened.
+
+Of the legs' inside only that is missing without which what the job builds up cannot be judged:
+an air gap or a volume, its plus or minus, the travel of a sag that is printed as a share of it,
+the radius of a pull. A spring's rate, a sag, a bore that the manual does not print are not asked
+for: the Build stage judges the legs without them. And a job that never opens its legs is not
+asked at all; before they are built up it is told only that these values are still to come.
 """
 
 from __future__ import annotations
@@ -9,8 +15,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from aligner.job import Job
+from aligner.job.build import Build
 from aligner.language import marked, say
 from aligner.sheet import Sheet
+from aligner.sheet.quantities import Ratio
 
 #: Dimensions, in the order they are asked for, with their names, to be said where they are shown.
 DIMENSIONS = {
@@ -68,9 +76,59 @@ def not_given(sheet: Sheet) -> tuple[MissingValue, ...]:
     )
 
 
+def missing_for(job: Job) -> tuple[MissingValue, ...]:
+    """What the sheet lacks that this job asks for, the legs' inside once they are built up."""
+    legs = _missing_in_the_legs(job.sheet) if job.build != Build() else ()
+    return (*missing_values(job.sheet), *legs)
+
+
+def still_to_come(job: Job) -> tuple[MissingValue, ...]:
+    """What of the legs' inside the job will ask for once they are built up.
+
+    Nothing where the building up has begun and asks for it, or where the legs already stand in
+    their brackets: what is in them is not this job's work.
+    """
+    stand = job.align.protrusion.left or job.align.protrusion.right or job.attempts
+    is_in = stand or any(entry.step == "act/legs_in" for entry in job.log)
+    return () if is_in or job.build != Build() else _missing_in_the_legs(job.sheet)
+
+
 def missing_on_sheet(job: Job) -> int:
     """How many values the sheet lacks that this job asks for."""
-    return len(missing_values(job.sheet))
+    return len(missing_for(job))
+
+
+def _missing_in_the_legs(sheet: Sheet) -> tuple[MissingValue, ...]:
+    oil, sag, bearing = sheet.legs.oil, sheet.legs.sag, sheet.legs.bearing
+    shares = (sag.static_low, sag.static_high, sag.rider_low, sag.rider_high)
+    named = (
+        (
+            "oil.air_gap",
+            say("air gap or volume of oil"),
+            oil.air_gap is None and oil.volume is None,
+        ),
+        (
+            "oil.air_gap_tolerance",
+            say("tolerance of the air gap"),
+            oil.air_gap is not None and oil.air_gap_tolerance is None,
+        ),
+        (
+            "oil.volume_tolerance",
+            say("tolerance of the volume"),
+            oil.air_gap is None and oil.volume is not None and oil.volume_tolerance is None,
+        ),
+        (
+            "travel",
+            say("travel"),
+            sheet.legs.travel is None and any(isinstance(each, Ratio) for each in shares),
+        ),
+        (
+            "bearing.radius",
+            say("radius of the head bearing's pull"),
+            bearing.torque_high is None and bearing.pull_high is not None and not bearing.radius,
+        ),
+    )
+    return tuple(MissingValue(f"legs.{path}", name) for path, name, is_out in named if is_out)
 
 
 def _is_left_out(sheet: Sheet, path: str) -> bool:

@@ -7,7 +7,7 @@ from enum import Enum, StrEnum
 
 from aligner.assessment.build import BuildAssessment
 from aligner.assessment.correction import Subject
-from aligner.assessment.missing import missing_on_sheet
+from aligner.assessment.missing import missing_on_sheet, still_to_come
 from aligner.assessment.notice import Level
 from aligner.assessment.tightening import TighteningAssessment
 from aligner.job import Job
@@ -112,7 +112,8 @@ def _bike(job: Job) -> StageStanding:
     if missing:
         line = say_count("{count} missing", "{count} missing", missing)
         return StageStanding(Stage.BIKE, StageState.IN_HAND, line)
-    return StageStanding(Stage.BIKE, StageState.DONE, say("sheet complete"))
+    line = say("complete but for oil") if still_to_come(job) else say("sheet complete")
+    return StageStanding(Stage.BIKE, StageState.DONE, line)
 
 
 def _strip(job: Job) -> StageStanding:

@@ -89,7 +89,7 @@ class MainWindow(QMainWindow):
         self._closing_agreed = False
         self._pressed_at: QWidget | None = None
         self._setting = Setting(
-            self.open_job, theme, show or Preferred(), now, self.go_to, self.save
+            self.open_job, theme, show or Preferred(), now, self.go_to, self.save, self.go_to_value
         )
         self._preferences = preferences or Preferences()
         self._fit = theme.text_scale * 100 / self._preferences.text_size
@@ -159,6 +159,11 @@ class MainWindow(QMainWindow):
         """Show a stage and put the keyboard where it begins."""
         self._current = stage
         self._show(self.page(stage), is_beside=False)
+
+    def go_to_value(self, stage: Stage, path: str) -> None:
+        """Show a stage with the keyboard in the box of a value."""
+        self.go_to(stage)
+        self.page(stage).go_to_value(path)
 
     def go_back(self) -> None:
         """Back from a page beside the stages to the stage it was opened from."""

@@ -26,6 +26,7 @@ class Setting:
         now: the time, with the offset from UTC.
         go_to: shows another stage.
         save: saves the job, asking for a file where it has none; whether it is saved now.
+        go_to_value: shows another stage with the keyboard in the box of a value, by its path.
     """
 
     open_job: OpenJob
@@ -34,6 +35,7 @@ class Setting:
     now: Callable[[], datetime]
     go_to: Callable[[Stage], None]
     save: Callable[[], bool] = lambda: False
+    go_to_value: Callable[[Stage, str], None] = lambda _stage, _path: None
 
 
 class StagePage(Protocol):
@@ -60,6 +62,7 @@ def make_page(stage: Stage, setting: Setting) -> QWidget:
 
             bike = BikeStage(setting.open_job, setting.theme, setting.show, setting.now)
             bike.finished.connect(lambda: setting.go_to(Stage.STRIP))
+            bike.legs_wanted.connect(lambda path: setting.go_to_value(Stage.BUILD, path))
             return bike
         case Stage.STRIP:
             from aligner.window.strip.stage import StripStage

@@ -1266,7 +1266,7 @@
     <message>
       <location filename="aligner/assessment/missing.py" />
       <source>radius of the head bearing's pull</source>
-      <translation type="unfinished" />
+      <translation>Radius der Zugkraft am Lenkkopflager</translation>
     </message>
     <message>
       <location filename="aligner/assessment/missing.py" />
@@ -1594,7 +1594,7 @@
     <message>
       <location filename="aligner/assessment/stages.py" />
       <source>complete but for oil</source>
-      <translation type="unfinished" />
+      <translation>vollständig bis auf Öl</translation>
     </message>
     <message>
       <location filename="aligner/assessment/stages.py" />
@@ -9155,12 +9155,12 @@
     <message>
       <location filename="aligner/window/bike/rule_row.py" />
       <source>what comes first</source>
-      <translation type="unfinished" />
+      <translation>was zuerst kommt</translation>
     </message>
     <message>
       <location filename="aligner/window/bike/rule_row.py" />
       <source>what comes after it</source>
-      <translation type="unfinished" />
+      <translation>was danach kommt</translation>
     </message>
     <message>
       <location filename="aligner/window/bike/rule_row.py" />
@@ -9288,7 +9288,7 @@
     <message>
       <location filename="aligner/window/bike/stage.py" />
       <source>The Build stage still needs: {values}.</source>
-      <translation type="unfinished" />
+      <translation>Unter Zusammenbau fehlt noch: {values}.</translation>
     </message>
     <message>
       <location filename="aligner/window/bike/stage.py" />
@@ -9389,7 +9389,7 @@
     <message>
       <location filename="aligner/window/bike/values.py" />
       <source>only equal heights are asked for</source>
-      <translation>nur gleicher Überstand verlangt</translation>
+      <translation>nur gleich hoch</translation>
     </message>
     <message>
       <location filename="aligner/window/bike/values.py" />
@@ -9469,7 +9469,7 @@
     <message>
       <location filename="aligner/window/bike/values.py" />
       <source>manual page, or measured</source>
-      <translation>Werkstatthandbuch, Seite, oder gemessen</translation>
+      <translation>Seite oder gemessen</translation>
     </message>
     <message>
       <location filename="aligner/window/bike/values.py" />
@@ -10523,7 +10523,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/build/sheet_card.py" />
       <source>From the maker's manual, for this bike's sheet</source>
-      <translation>Aus dem Werkstatthandbuch, für das Datenblatt dieses Motorrads</translation>
+      <translation>Aus dem Werkstatthandbuch, für das Datenblatt</translation>
     </message>
     <message>
       <location filename="aligner/window/build/sheet_card.py" />
@@ -12783,7 +12783,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/strip/stage.py" />
       <source>Go to Bike   Enter</source>
-      <translation type="unfinished" />
+      <translation>Zum Motorrad   Enter</translation>
     </message>
     <message>
       <location filename="aligner/window/strip/stage.py" />

@@ -363,3 +363,20 @@ def test_a_volume_in_fluid_ounces_is_understood(qtbot, window, page):
     assert window.open_job.job.build.left.volume.value == pytest.approx(266.2, abs=0.05)
     retype(qtbot, page.fill_card.volumes["right"].first_cell, "9 fl oz", Qt.Key.Key_Tab)
     assert "is it US fl oz or imp fl oz" in page.fill_card.volumes["right"].trouble
+
+
+def test_what_the_sheet_lacks_of_the_oil_is_listed_on_bike_and_leads_to_its_box(
+    qtbot, window, air_assist
+):
+    window.show_job(with_legs_value(air_assist, "oil.air_gap_tolerance", None, ""))
+    window.activateWindow()
+    window.go_to(Stage.BIKE)
+    bike = window.page(Stage.BIKE)
+    assert window.sentence.text() == "1 value is missing."
+    (link,) = [each for each in bike.missing_card.links if each.text().startswith("tolerance of")]
+    qtbot.keyClick(link, Qt.Key.Key_Return)
+    box = window.page(Stage.BUILD).sheet_card.boxes["oil.air_gap_tolerance"]
+    assert focus() is box.first_cell
+    retype(qtbot, focus(), "2 mm")
+    window.go_to(Stage.BIKE)
+    assert window.sentence.text() == "Sheet complete."

@@ -5,10 +5,10 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 
-from aligner.assessment.missing import MissingValue, missing_values, not_given
+from aligner.assessment.missing import MissingValue, missing_for, not_given
 from aligner.drawing.theme import GAP, Theme
+from aligner.job import Job
 from aligner.language import say, say_count
-from aligner.sheet import Sheet
 from aligner.window.bike.boxes import HEIGHT
 from aligner.window.bike.choices import PressButton
 from aligner.window.widgets.labels import Card
@@ -46,9 +46,9 @@ class MissingCard(Card):
         self.column.addLayout(self._grid)
         self.column.addWidget(self.more, 0, Qt.AlignmentFlag.AlignLeft)
 
-    def show_sheet(self, sheet: Sheet) -> None:
-        """List what the sheet lacks."""
-        missing, absent = missing_values(sheet), not_given(sheet)
+    def show_job(self, job: Job) -> None:
+        """List what the sheet lacks of what the job asks for."""
+        missing, absent = missing_for(job), not_given(job.sheet)
         if (missing, absent) != self._shown:
             self._shown = (missing, absent)
             self._lay_out()

@@ -14,7 +14,7 @@ from pathlib import Path
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from aligner.assessment.missing import missing_on_sheet, not_given
+from aligner.assessment.missing import missing_on_sheet, missing_values, not_given, still_to_come
 from aligner.assessment.sheet_changes import opened_by_the_sheet
 from aligner.drawing.theme import GAP, Theme
 from aligner.job.edits_sheet import with_bike_name, with_job_title
@@ -47,9 +47,11 @@ class BikeStage(QWidget):
 
     Signals:
         finished: the sheet is complete, and the person goes on to take apart.
+        legs_wanted: the path of a value of the legs' inside, which has its box on Build.
     """
 
     finished = Signal()
+    legs_wanted = Signal(str)
 
     def __init__(
         self,
@@ -110,6 +112,10 @@ class BikeStage(QWidget):
             )
         else:
             detail = say("Every torque and dimension is given.")
+        coming = [value.name for value in still_to_come(job)]
+        if coming:
+            needed = say("The Build stage still needs: {values}.", values=", ".join(coming))
+            detail = f"{detail} {needed}"
         return say("Sheet complete."), f"{detail} {say(_MANUAL)}", changed
 
     def begin(self) -> None:
@@ -138,13 +144,13 @@ class BikeStage(QWidget):
             self.variant_card.hide()
         for card in (self.bike_card, self.dimensions, self.limits, self.fasteners, self.rules):
             card.show_sheet(sheet)
-        self.missing_card.show_sheet(sheet)
+        self.missing_card.show_job(job)
         if not is_begun:
             self.missing_card.hide()
         if not self.variant_card.isHidden():
             self.variant_card.show_sheet(sheet)
         self.drawing.show_job(job)
-        self.go_on.setVisible(is_begun and not missing_on_sheet(job))
+        self.go_on.setVisible(is_begun and not missing_values(sheet))
 
     def take_over(self, path: Path) -> None:
         """Take over the sheet of a file: a sheet's, or the one in an earlier job."""
@@ -155,7 +161,10 @@ class BikeStage(QWidget):
         self.files.save_as(path, self._open_job.job.sheet)
 
     def go_to_value(self, path: str) -> None:
-        """Put the keyboard in the box of a value, by its path as in `missing_values`."""
+        """Put the keyboard in the box of a value, by its path as in `missing_for`."""
+        if path.startswith("legs."):
+            self.legs_wanted.emit(path)
+            return
         if path.startswith("fasteners."):
             name, _, field = path.removeprefix("fasteners.").rpartition(".")
             box = self.fasteners.rows[name].box_at(field)

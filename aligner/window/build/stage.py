@@ -137,6 +137,13 @@ class BuildStage(QWidget):
                 top = self.sheet_card.mapTo(self.page.widget(), QPoint()).y()
                 self.page.verticalScrollBar().setValue(top)
             case BuildSubject.NOTHING:
+    def go_to_value(self, path: str) -> None:
+        """Put the keyboard in the box of a value of the sheet: "legs.oil.air_gap"."""
+        box = self.sheet_card.boxes[path.removeprefix("legs.")]
+        box.setFocus(Qt.FocusReason.OtherFocusReason)
+        box.go_to_first_empty()
+        self.page.ensureWidgetVisible(box)
+
                 self.go_on.setFocus(Qt.FocusReason.OtherFocusReason)
             case _:
                 self.oil_card.boxes[now.side or "left"].go_to_first_empty()
