@@ -951,13 +951,23 @@
     </message>
     <message>
       <location filename="aligner/assessment/freshness.py" />
+      <source>The readings are dated {then}, and it is {now}: whether they were taken after the clamps cannot be told. Set the clock, then measure once more.</source>
+      <translation>Die Messwerte tragen das Datum {then}, und es ist {now}: Ob sie nach den Klemmungen genommen wurden, ist nicht zu erkennen. Uhr stellen, dann noch einmal messen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/freshness.py" />
+      <source>the readings are dated later than now: set the clock, then measure again</source>
+      <translation>die Messwerte tragen eine spätere Zeit als jetzt: Uhr stellen, dann neu messen</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/freshness.py" />
       <source>the readings are from before the clamps were tightened: measure again</source>
-      <translation>die Messwerte sind von vor dem Anziehen der Klemmungen: neu messen</translation>
+      <translation>die Messwerte sind älter als das Anziehen der Klemmungen: neu messen</translation>
     </message>
     <message>
       <location filename="aligner/assessment/freshness.py" />
       <source>the readings are from before “{step}” was opened again: measure again</source>
-      <translation>die Messwerte sind von vor dem Wiederöffnen von „{step}“: neu messen</translation>
+      <translation>die Messwerte sind älter als das Wiederöffnen von „{step}“: neu messen</translation>
     </message>
     <message>
       <location filename="aligner/assessment/in_line.py" />

@@ -3,8 +3,10 @@
 from itertools import product
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QFontMetricsF
-from PySide6.QtWidgets import QComboBox
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QComboBox, QLabel
 
 from aligner.assessment import Stage
 from aligner.data_files import demo
@@ -87,3 +89,32 @@ def test_what_is_chosen_on_align_is_not_cut_off(window, name):
         if choice.isVisible():
             needed = QFontMetricsF(choice.font()).horizontalAdvance(choice.currentText())
             assert needed < choice.width(), choice.currentText()
+
+
+def test_the_forms_for_tools_are_whole(window):
+    page = show(window, "fellside-true", Stage.TIGHTEN)
+    page.door.wrenches.click()
+    for shelf, form in (
+        (page.wrench_card.wrenches, page.wrench_card.wrench_form),
+        (page.wrench_card.adapters, page.wrench_card.adapter_form),
+    ):
+        shelf.add.click()
+        settle()
+        assert form.isVisible()
+        assert faults(holder_of(page)) == []
+        assert is_whole(page.done)
+        form.leave()
+    page.door.wrenches.click()
+
+
+def test_a_click_on_what_the_tick_of_an_adapter_says_ticks_it(window):
+    page = show(window, "fellside-true", Stage.TIGHTEN)
+    page.door.wrenches.click()
+    page.wrench_card.adapters.add.click()
+    form = page.wrench_card.adapter_form
+    (words,) = (each for each in form.findChildren(QLabel) if each.buddy() is form.tick)
+    QTest.mouseClick(words, Qt.MouseButton.LeftButton)
+    assert form.tick.isChecked()
+    assert form.tick.accessibleName() == words.text()
+    form.leave()
+    page.door.wrenches.click()

@@ -28,6 +28,7 @@ class DoorRow(QWidget):
         self.wrench = TypedLine(say("wrench used"), say("wrench"))
         self.wrench.setFixedWidth(theme.px(230))
         self.reason = TypedLine(say("reason"), say("reason, then Enter"))
+        self.reason.setMinimumWidth(theme.px(160))
         self.reason.hide()
         self.read_again = QPushButton(say("Read the heights again"))
         self.wrenches = QPushButton(say("&Wrenches"))

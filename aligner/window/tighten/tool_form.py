@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QWidget
 
 from aligner.drawing.theme import GAP, Theme
@@ -39,15 +39,14 @@ class ToolForm(Card):
         self._keep = keep
         self._title = label("", "strong")
         self.lines: dict[str, TypedLine] = {}
-        self.tick = Tick(tick)
-        if not tick:
-            self.tick.hide()
+        self.tick = Tick("")
+        self.tick.setAccessibleName(tick)
         self.refusal = label("", "text", wraps=True, tone="attention")
         self.keep_button = main_button(say("Keep   Enter"))
         self.leave_button = QPushButton(say("Leave it   Esc"))
         self.column.addWidget(self._title)
         self.column.addLayout(self._grid(theme, fields))
-        self.column.addWidget(self.tick)
+        self.column.addWidget(self._tick_row(tick))
         self.column.addWidget(self.refusal)
         foot = QHBoxLayout()
         foot.addStretch(1)
@@ -103,6 +102,27 @@ class ToolForm(Card):
         """Put the form away."""
         self.hide()
         self.left.emit()
+
+    def _tick_row(self, words: str) -> QWidget:
+        """The tick and what it says, which may be longer than one line."""
+        made = QWidget()
+        row = QHBoxLayout(made)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(GAP)
+        beside = label(words, wraps=True)
+        beside.setBuddy(self.tick)
+        beside.installEventFilter(self)
+        row.addWidget(self.tick, 0, Qt.AlignmentFlag.AlignTop)
+        row.addWidget(beside, 1)
+        if not words:
+            made.hide()
+        return made
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """A click on what the tick says ticks it."""
+        if event.type() == QEvent.Type.MouseButtonRelease:
+            self.tick.click()
+        return super().eventFilter(watched, event)
 
     def _grid(self, theme: Theme, fields: tuple[Field, ...]) -> QGridLayout:
         grid = QGridLayout()
