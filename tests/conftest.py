@@ -3,6 +3,7 @@
 import os
 
 import pytest
+from PySide6.QtCore import QCoreApplication, QEvent
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 os.environ["LC_ALL"] = "C.UTF-8"  # the words are asked for in English, whatever is spoken here
@@ -12,3 +13,10 @@ os.environ["LC_ALL"] = "C.UTF-8"  # the words are asked for in English, whatever
 def application(qapp):
     """One application with widgets for all: the job card must not start a lesser one first."""
     return qapp
+
+
+@pytest.fixture(autouse=True)
+def _widgets_go_with_their_test():
+    """Widgets that a test let go are gone before the next: Qt would keep them for its event loop."""
+    yield
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
