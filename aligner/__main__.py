@@ -97,9 +97,10 @@ def _assess(given: list[str]) -> int:
     job = _loaded(_path(found.job))
     from aligner.assessment import assess
     from aligner.errors import AlignerError
+    from aligner.job.stamps import now_here
 
     try:
-        assessment = assess(job)
+        assessment = assess(job, now_here())
         if found.json:
             from aligner.report.as_json import as_json
 
@@ -134,11 +135,12 @@ def _card(given: list[str]) -> int:
     application = _speaking(found.language)
     from aligner.assessment import assess
     from aligner.errors import AlignerError
+    from aligner.job.stamps import now_here
     from aligner.report.card import write_card
     from aligner.storage.failure import SaveFailed
 
     try:
-        is_all_within = assess(job).is_all_within
+        is_all_within = assess(job, now_here()).is_all_within
         write_card(job, target, kept_in=source)
     except SaveFailed as error:
         what = f"{error.understood}; {error.wanted}" if error.wanted else error.understood

@@ -6,6 +6,7 @@ What only one stage looks at is imported when it is looked at: the window starts
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import datetime
 from functools import cached_property
 from typing import TYPE_CHECKING
 
@@ -125,8 +126,13 @@ class Assessment:
         return next_correction(self.job, self.protrusion, self.squaring, self.in_line, show)
 
 
-def assess(job: Job) -> Assessment:
-    """Everything that follows from a job. Pure: the same job gives the same assessment."""
+def assess(job: Job, now: datetime | None = None) -> Assessment:
+    """Everything that follows from a job. Pure: the same job gives the same assessment.
+
+    Args:
+        job: as it is.
+        now: the time, where readings dated ahead of it are to be told from old ones.
+    """
     protrusion = assess_protrusion(job)
     squaring = assess_squaring(job)
     in_line = assess_in_line(job)
@@ -141,7 +147,7 @@ def assess(job: Job) -> Assessment:
     if asks_for_in_line(job):
         subjects[Subject.IN_LINE] = in_line.verdict is Verdict.WITHIN
         verdicts["in_line"] = in_line.verdict
-    tightening = assess_tightening(job, verdicts, asks_for_in_line=asks_for_in_line(job))
+    tightening = assess_tightening(job, verdicts, asks_for_in_line=asks_for_in_line(job), now=now)
     build = assess_build(job)
     return Assessment(
         job=job,

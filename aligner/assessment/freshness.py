@@ -2,6 +2,9 @@
 
 The trap: readings that were right and are old. A clamp was slackened, a leg slipped, only one of
 two distances was read again: what stands in the boxes is still within, and says nothing any more.
+
+And a clock that was wrong: readings dated later than now would pass as newer than every clamp
+that is tightened until that day. They do not count as read after anything, and it is said.
 """
 
 from __future__ import annotations
@@ -10,10 +13,15 @@ from collections.abc import Container, Iterable, Sequence
 from datetime import datetime
 
 from aligner.assessment.let_go import can_move_what_was_measured, is_taken_back, let_go_by
+from aligner.assessment.log_questions import moment_words
+from aligner.assessment.notice import Notice, attention
 from aligner.fastening.steps import Step
 from aligner.job import Action, Align, Job, LogEntry, ticked_steps
 from aligner.language import say
 
+#: How far readings may be dated ahead of now, in seconds: two machines' clocks differ by some
+#: minutes where nothing sets them. Chosen, no source.
+_SKEW = 300.0
 _NEVER_MOVES = ("hold", "look")
 
 
@@ -38,7 +46,32 @@ def begun_at(job: Job, reads: str) -> datetime | None:
     return begun
 
 
-def why_stale(job: Job, step: Step, steps: Sequence[Step], ticked_since: Iterable[LogEntry]) -> str:
+def is_ahead(at: datetime | None, now: datetime | None) -> bool:
+    """Whether a time is later than now by more than clocks differ; not where now is not known."""
+    return at is not None and now is not None and at.timestamp() - now.timestamp() > _SKEW
+
+
+def clock_notices(job: Job, now: datetime | None) -> tuple[Notice, ...]:
+    """What there is to ask about the time of the readings in hand."""
+    begun = job.align.begun
+    if begun is None or now is None or not is_ahead(begun, now):
+        return ()
+    text = say(
+        "The readings are dated {then}, and it is {now}: whether they were taken after the clamps "
+        "cannot be told. Set the clock, then measure once more.",
+        then=moment_words(begun),
+        now=moment_words(now),
+    )
+    return (attention("align.begun", text),)
+
+
+def why_stale(
+    job: Job,
+    step: Step,
+    steps: Sequence[Step],
+    ticked_since: Iterable[LogEntry],
+    now: datetime | None = None,
+) -> str:
     """Why a hold point cannot pass on its readings, though they are within; "" if it can.
 
     Args:
@@ -46,8 +79,11 @@ def why_stale(job: Job, step: Step, steps: Sequence[Step], ticked_since: Iterabl
         step: the hold point.
         steps: the whole list.
         ticked_since: what was tightened since the same was measured by an earlier hold point.
+        now: the time, where it is known.
     """
     begun = begun_at(job, step.reads or "")
+    if is_ahead(begun, now):
+        return say("the readings are dated later than now: set the clock, then measure again")
     for entry in ticked_since:
         if _is_after(entry, begun):
             return say("the readings are from before the clamps were tightened: measure again")

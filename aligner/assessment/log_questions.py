@@ -198,15 +198,16 @@ def _times(log: tuple[LogEntry, ...]) -> list[Notice]:
                 "The times of the log run backwards, from {latest} to {then}. Whether the "
                 "readings were taken after the clamps were tightened cannot be told from them: "
                 "set the clock, then measure once more.",
-                latest=_moment(latest.at),
-                then=_moment(entry.at),
+                latest=moment_words(latest.at),
+                then=moment_words(entry.at),
             )
             return [note("log", text)]
         latest = entry
     return []
 
 
-def _moment(at: datetime) -> str:
+def moment_words(at: datetime) -> str:
+    """A time as it is read on a page: "04 May 2026 09:30"."""
     return say(
         "{day} {month} {year} {time}",
         day=f"{at:%d}",

@@ -45,7 +45,7 @@ def with_tick(
         TickRefused: there is no such step, it is ticked already, it is out of its order or
             waits and no reason is given, or its torque is missing and none was typed.
     """
-    standing = _standing(assess(job).tightening.steps, step)
+    standing = _standing(assess(job, at).tightening.steps, step)
     _check_order(standing, reason)
     _check_torque(standing.step.title, torque, is_missing=standing.step.torque_missing)
     entry = LogEntry(step=step, at=at, torque=torque, wrench=wrench.strip(), reason=reason.strip())

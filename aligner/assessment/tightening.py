@@ -7,11 +7,12 @@ afterwards, the step is open again, and says why.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import datetime
 from enum import StrEnum
 from functools import lru_cache
 
 from aligner.assessment.fasteners import fastener_notices, joints_of, rules_of, unplanned
-from aligner.assessment.freshness import why_stale
+from aligner.assessment.freshness import clock_notices, why_stale
 from aligner.assessment.log_questions import log_notices
 from aligner.assessment.notice import Notice, attention, note
 from aligner.assessment.wrenches import ToolForStep, Tools, tools_of
@@ -87,7 +88,11 @@ class TighteningAssessment:
 
 
 def assess_tightening(
-    job: Job, verdicts: dict[str, Verdict], *, asks_for_in_line: bool
+    job: Job,
+    verdicts: dict[str, Verdict],
+    *,
+    asks_for_in_line: bool,
+    now: datetime | None = None,
 ) -> TighteningAssessment:
     """The tightening list of a job.
 
@@ -96,6 +101,7 @@ def assess_tightening(
         verdicts: of the readings that hold points ask for, by "protrusion", "squaring",
             "in_line"; one that is not asked for on this job is left out.
         asks_for_in_line: whether the plan holds for the legs being in line.
+        now: the time, by which readings dated ahead of it are told; `None` if not known.
     """
     told = _about_fasteners(_TheVery(job.sheet), spoken())
     try:
@@ -119,7 +125,7 @@ def assess_tightening(
         else:
             state = StepState.LATER if has_next else StepState.NEXT
             has_next = True
-        waits_for = _waits_for(job, step, made.steps, verdicts, done_since)
+        waits_for = _waits_for(job, step, made.steps, verdicts, done_since, now)
         tool = _tool_for(tools, step, step if step.fraction == 1 else specified.get(step.joint))
         standings.append(StepStanding(number, step, state, entry, waits_for, tool))
         if step.kind == "hold" and step.reads is not None:
@@ -129,6 +135,7 @@ def assess_tightening(
                 entries.append(entry)
     notices = (
         *told,
+        *clock_notices(job, now),
         *log_notices(job, [(each.step, each.tool) for each in standings], verdicts),
         *(
             note("wrenches", say("The wrench “{name}” is not chosen: {why}.", name=name, why=why))
@@ -196,6 +203,7 @@ def _waits_for(
     steps: tuple[Step, ...],
     verdicts: dict[str, Verdict],
     done_since: dict[str, list[LogEntry]],
+    now: datetime | None,
 ) -> str:
     """Why a hold point cannot pass now.
 
@@ -207,7 +215,7 @@ def _waits_for(
     verdict = verdicts[step.reads]
     if verdict is not Verdict.WITHIN:
         return say(_WAITS_FOR[verdict])
-    return why_stale(job, step, steps, done_since.get(step.reads, ()))
+    return why_stale(job, step, steps, done_since.get(step.reads, ()), now)
 
 
 class _TheVery:

@@ -16,6 +16,7 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoCommand, QUndoStack
 
 from aligner.assessment import Assessment, assess
+from aligner.assessment.freshness import is_ahead
 from aligner.assessment.opened_again import with_dependents_opened
 from aligner.job import Job
 from aligner.job.stamps import now_here
@@ -54,6 +55,7 @@ class OpenJob(QObject):
         self._assessment: Assessment | None = None
         self._file: DocumentFile | None = None
         self._only_read = ""
+        self._looked: datetime | None = None  # when the clock was last looked at
         self.edits = QUndoStack(self)
         self.edits.cleanChanged.connect(self._clean_changed)
 
@@ -66,8 +68,18 @@ class OpenJob(QObject):
     def assessment(self) -> Assessment:
         """What that job amounts to, worked out once for each job."""
         if self._assessment is None:
-            self._assessment = assess(self.job)
+            self._assessment = assess(self.job, self._time_for(self.job))
         return self._assessment
+
+    def _time_for(self, job: Job) -> datetime | None:
+        """A time late enough to tell whether a job's readings are dated ahead of the clock.
+
+        The clock is looked at only where the last look does not settle it.
+        """
+        begun = job.align.begun
+        if begun is not None and (self._looked is None or is_ahead(begun, self._looked)):
+            self._looked = self._now()
+        return self._looked
 
     def say_anew(self) -> None:
         """Work out the same assessment again: another language is spoken from here on."""

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import datetime, timedelta
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -198,3 +200,46 @@ def test_an_untick_needs_a_tick_and_a_reason():
     after = with_untick(job, "act/legs_in", minute(60), "a leg slipped")
     assert len(after.log) == len(job.log) + 1
     assert "act/legs_in" not in ticked_steps(after.log)
+
+
+def _begun_at(moment) -> Job:
+    job = true_job()
+    return job.with_changes(align=job.align.with_changes(begun=moment))
+
+
+@pytest.mark.parametrize(
+    ("ahead", "is_told"),
+    [
+        pytest.param(timedelta(minutes=-30), False, id="read before now"),
+        pytest.param(timedelta(minutes=4), False, id="two clocks that differ"),
+        pytest.param(timedelta(minutes=6), True, id="a clock that is wrong"),
+        pytest.param(timedelta(days=400), True, id="a wrong year"),
+    ],
+)
+def test_readings_dated_ahead_of_now_pass_no_hold_point_and_are_told(ahead, is_told):
+    now = minute(100)
+    job = ticked_as_far_as(_begun_at(now + ahead), "act/legs_in")
+    found = assess(job, now)
+    standing = found.tightening.next_step
+    assert standing.step.key == "hold/protrusion_equal"
+    told = [notice for notice in found.notices if notice.where == "align.begun"]
+    assert bool(told) is is_told
+    assert ("dated later than now" in standing.waits_for) is is_told
+    if is_told:
+        assert "04 May 2026 10:40" in told[0].text, "the time now"
+        with pytest.raises(TickRefused, match="dated later than now"):
+            with_tick(job, standing.step.key, now)
+        job = with_tick(job, standing.step.key, now, reason="the clock was set wrong")
+    else:
+        job = with_tick(job, standing.step.key, now)
+    assert standing.step.key in ticked_steps(job.log)
+
+
+def test_without_a_time_nothing_is_said_of_readings_dated_ahead():
+    job = _begun_at(minute(10_000_000))
+    assert not [each for each in assess(job).notices if each.where == "align.begun"]
+
+
+def test_a_time_without_its_offset_is_held_against_one_with_it():
+    job = _begun_at(datetime(2036, 1, 1, 9, 0))
+    assert [each for each in assess(job, minute(0)).notices if each.where == "align.begun"]

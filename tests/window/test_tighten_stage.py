@@ -1,5 +1,7 @@
 """The Tighten stage by key presses: what is ticked, what is asked first, what is kept."""
 
+from datetime import UTC, datetime
+
 import pytest
 from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QKeyEvent
@@ -222,6 +224,18 @@ def test_a_hold_point_that_is_out_asks_why_and_keeps_the_reason(qtbot, window, t
     qtbot.keyClicks(page.reason, "measured with a rule")
     qtbot.keyClick(page.reason, Qt.Key.Key_Return)
     assert window.open_job.job.log[-1].reason == "measured with a rule"
+
+
+def test_readings_dated_ahead_of_the_clock_pass_no_hold_point(qtbot, window, tighten):
+    job = ticked_until(true_job(), at_kind("hold"))
+    ahead = job.align.with_changes(begun=datetime(2036, 5, 2, 9, 0, tzinfo=UTC))
+    page = tighten(job.with_changes(align=ahead))
+    assert "dated later than now" in page.card.hold.text()
+    before = len(window.open_job.job.log)
+    for _ in range(2):
+        qtbot.keyClick(page.list, Qt.Key.Key_Space)
+    assert len(window.open_job.job.log) == before
+    assert page.door.reason.isVisible()
 
 
 def test_unticking_asks_why_and_both_entries_stay(qtbot, window, tighten):
