@@ -2,6 +2,7 @@
 
 import pytest
 from PySide6.QtCore import QEvent, QObject
+from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QApplication
 
 from aligner.assessment import Stage
@@ -73,3 +74,35 @@ def test_another_dimension_on_the_sheet_paints_both_anew(window, page):
 
     assert legs.count > 0
     assert bracket.count > 0
+
+
+def as_image(picture):
+    return picture.toImage().convertToFormat(QImage.Format.Format_RGB32)
+
+
+def test_a_height_typed_leaves_the_box_of_the_other_leg_alone(page, qtbot):
+    cell = page.height_card.boxes["left"].first_cell
+    cell.setFocus()
+    cell.selectAll()
+    qtbot.keyClicks(cell, "6.9")
+    settle()
+    other = Paints(page.height_card.boxes["right"].first_cell)
+
+    qtbot.keyClicks(cell, "1")
+    settle()
+
+    assert other.count == 0
+
+
+@pytest.mark.parametrize("card", ["height_card", "square_card"])
+def test_what_stands_on_the_screen_is_what_a_whole_painting_gives(window, page, qtbot, card):
+    """What is not painted anew with a drawing was right before, whatever was typed."""
+    cell = getattr(page, card).boxes["left"].first_cell
+    cell.setFocus()
+    cell.selectAll()
+
+    for key in "6.9x":
+        qtbot.keyClicks(cell, key)
+        settle()
+        on_the_screen = as_image(window.screen().grabWindow(window.winId()))
+        assert on_the_screen == as_image(window.grab())

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QRectF, QSize, Qt
-from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent, QRegion, QResizeEvent
 from PySide6.QtWidgets import QFrame, QWidget
 
 from aligner.drawing.strokes import words
@@ -46,7 +46,15 @@ class DrawingCard(QFrame):
         painted = (self._title, self._note, *shown)
         if painted != self._painted:
             self._painted = painted
-            self.update()
+            self.update(self._bare())
+
+    def _bare(self) -> QRegion:
+        """The card less the boxes that stand on it, which need not be painted with the picture."""
+        bare = QRegion(self.rect())
+        for child in self.children():
+            if isinstance(child, QWidget) and child.isVisible():
+                bare -= child.geometry()
+        return bare
 
     def title_width(self) -> float:
         """Width of the title, in pixels."""
