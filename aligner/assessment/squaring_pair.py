@@ -34,6 +34,11 @@ from aligner.language import marked, say
 WHERE = "align.squaring"
 
 #: What the geometry refuses of a pair by a key: the field to look at, and the words for it.
+#: What to enter is after JCGM 100:2008, 4.3.7: a value known to lie within ± a, and no more.
+_COUNTS_AS_EXACT = marked(
+    "The frame's own difference at “{pair}” counts as exact. Give its standard uncertainty: where "
+    "it is known to within ± a and no better, 0.6 a."
+)
 _FIELDS = {
     "left": ("left", marked("the left distance")),
     "right": ("right", marked("the right distance")),
@@ -134,6 +139,9 @@ def assess_pair(
     asymmetry = pair.frame_asymmetry.value if pair.frame_asymmetry else 0.0
     spread = pair.frame_asymmetry_uncertainty
     known = stated(asymmetry, spread.value if spread else 0.0)
+    if pair.frame_asymmetry is not None and spread is None:
+        text = say(_COUNTS_AS_EXACT, pair=pair.name)
+        notices.append(note(f"{where}.frame_asymmetry_uncertainty", text))
     group = gauge.name if gauge else ""
     unlike = combine((Term(1.0, left, group), Term(-1.0, right, group), Term(-1.0, known)))
     difference = judged(

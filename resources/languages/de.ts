@@ -1444,6 +1444,11 @@
     </message>
     <message>
       <location filename="aligner/assessment/squaring_pair.py" />
+      <source>The frame's own difference at “{pair}” counts as exact. Give its standard uncertainty: where it is known to within ± a and no better, 0.6 a.</source>
+      <translation>Die eigene Differenz des Rahmens an „{pair}“ gilt als genau. Ihre Standardunsicherheit angeben: Ist sie nur auf ± a bekannt, 0,6 a.</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/squaring_pair.py" />
       <source>The left side of “{pair}” is missing.</source>
       <translation>Die linke Seite von „{pair}“ fehlt.</translation>
     </message>

@@ -166,6 +166,38 @@ def test_on_a_frame_known_to_be_unlike_the_two_sides_are_not_set_alike():
     assert "reads 187.0 mm left and 183.0 mm right" in detail
 
 
+@pytest.mark.parametrize(
+    ("changes", "is_told"),
+    [
+        pytest.param({}, False, id="none is known"),
+        pytest.param({"frame_asymmetry": "4 mm"}, True, id="known, and not how well"),
+        pytest.param({"frame_asymmetry": "0 mm"}, True, id="said to be none"),
+        pytest.param(
+            {"frame_asymmetry": "4 mm", "frame_asymmetry_uncertainty": "0.3 mm"}, False, id="known"
+        ),
+        pytest.param(
+            {"frame_asymmetry": "4 mm", "frame_asymmetry_uncertainty": "0 mm"},
+            False,
+            id="said to be exact",
+        ),
+    ],
+)
+def test_a_frames_own_difference_without_its_uncertainty_is_said_to_count_as_exact(
+    changes, is_told
+):
+    kinds = {"frame_asymmetry": SignedLength, "frame_asymmetry_uncertainty": Length}
+    typed = {name: kinds[name].typed(text) for name, text in changes.items()}
+    pair = true_job().align.squaring[0]
+    pair = pair.with_changes(**typed)
+    job = with_pairs(true_job(), pair)
+    where = "align.squaring[0].frame_asymmetry_uncertainty"
+    told = [notice.text for notice in assess(job).notices if notice.where == where]
+    assert bool(told) is is_told
+    if told:
+        assert "counts as exact" in told[0]
+        assert "0.6 a" in told[0]
+
+
 def test_a_hold_point_that_was_opened_by_a_slip_of_the_legs_wants_new_readings():
     job = ticked_as_far_as(true_job(), LAST_LOWER)
     slipped = with_untick(job, "act/legs_in", minute(100), "the left leg slipped")

@@ -91,6 +91,16 @@ def test_the_frames_own_difference_is_taken_off(qtbot, window, points):
     assert "turned 0.0" in fold.about
 
 
+def test_a_difference_of_the_frame_that_counts_as_exact_is_told_at_the_box(qtbot, window, points):
+    fold = points.folds[0]
+    type_in(qtbot, window, fold.entries["frame_asymmetry"], "2.53")
+    how_well = fold.entries["frame_asymmetry_uncertainty"]
+    assert "counts as exact" in how_well.said
+    assert how_well.cell.property("refused") != "true"
+    type_in(qtbot, window, how_well, "0.3")
+    assert "Standard uncertainty of that difference" in how_well.said
+
+
 def test_without_dimensions_the_millimetres_are_given(qtbot, window, page, points):
     fold = points.folds[0]
     for field in ("bracket_reach", "bracket_half_width", "frame_setback", "frame_half_width"):

@@ -128,7 +128,7 @@ class Entry(QWidget):
         super().__init__()
         self._read = read
         self._about = about
-        self._trouble = ""
+        self._trouble = self._told = ""
         self.cell = ReadingCell(name)
         self.cell.setAlignment(Qt.AlignmentFlag.AlignLeft)
         self.cell.setAccessibleDescription(about)
@@ -160,9 +160,13 @@ class Entry(QWidget):
         """Tell a screen reader whose value it is, where others have the same name."""
         self.cell.setAccessibleName(f"{self._name.text()}, {whose}")
 
-    def show_text(self, text: str, trouble: str = "") -> None:
-        """Show what the job holds, and why it cannot be right; a text in hand stays."""
+    def show_text(self, text: str, trouble: str = "", told: str = "") -> None:
+        """Show what the job holds, why it cannot be right, or else what to know of it.
+
+        A text in hand stays.
+        """
         self._trouble = trouble
+        self._told = told
         if self.cell.text() == self.cell.kept_text:
             self.cell.kept_text = text
             if self.cell.text() != text:
@@ -187,7 +191,7 @@ class Entry(QWidget):
         refusal = self._refusal() or self._trouble
         set_tone(self.cell, "refused", "true" if refusal else "false")
         set_tone(self._below, "tone", "attention" if refusal else "")
-        text = begun(refusal) or self._about
+        text = begun(refusal) or self._told or self._about
         self._below.setText(text)
         self._below.setVisible(bool(text))
         self.cell.setAccessibleDescription(text)

@@ -10,7 +10,7 @@ from typing import Any
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from aligner.assessment import Assessment
+from aligner.assessment import Assessment, Level
 from aligner.assessment.squaring_pair import PairAssessment
 from aligner.drawing.theme import Theme
 from aligner.errors import AlignerError
@@ -107,15 +107,21 @@ class PairFold(Fold):
         pair = job.align.squaring[self._place]
         self.say(pair.name, pair_words(found, self._show))
         where = f"align.squaring[{self._place}]."
+        told = {notice.where.removeprefix(where): notice.text for notice in found.notices}
+        is_stuck = found.change is None
         troubles = {
             notice.where.removeprefix(where): notice.text
             for notice in found.notices
-            if found.change is None
+            if is_stuck and notice.level is Level.ATTENTION
         }
         for field, entry in self.entries.items():
             held = getattr(pair, field)
             text = held.said if isinstance(held, Quantity) else held or ""
-            entry.show_text(text.removesuffix(f" {self._show.length}"), troubles.get(field, ""))
+            entry.show_text(
+                text.removesuffix(f" {self._show.length}"),
+                troubles.get(field, ""),
+                told.get(field, ""),
+            )
         self.gauge.offer(gauge_choices(job, pair.gauge), pair.gauge)
         count = len(pair.left) + len(pair.right)
         self.gauge.setAccessibleName(say("gauge, {name}", name=pair.name))
