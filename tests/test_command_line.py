@@ -152,7 +152,7 @@ def test_the_text_begins_with_the_correction_and_gives_the_uncertainty(tmp_path:
     assert lines[0] == "Invented Roadster"
     assert lines[2] == "Let the left leg down 0.8 mm and push the right leg up 0.8 mm."
     heights = next(line for line in lines if line.startswith("Heights"))
-    assert "out: left stands higher, 1.6 mm ± " in heights
+    assert "out: left stands higher, 1.60 mm ± " in heights
 
 
 def test_every_key_is_there_without_any_reading(tmp_path: Path) -> None:

@@ -134,7 +134,7 @@ def _alignment(assessment: Assessment, show: Preferred) -> list[Row]:
     correction = assessment.correction(show)
     rows.append(titled(say("Correction"), printable(f"{correction.sentence} {correction.detail}")))
     if correction.caution:
-        rows.append(titled(say("Caution"), printable(correction.caution)))
+        rows.append(titled(say("Caution"), begun(printable(correction.caution))))
     return rows
 
 

@@ -102,7 +102,7 @@ def change_rows(assessment: Assessment) -> list[Row]:
         gone = say("{step} (not on the list now)", step=entry.step)
         words = f"{say(entry.action.value)}: {titles.get(entry.step, gone)}"
         if entry.torque:
-            words += f", {entry.torque}"
+            words += f", {entry.torque.said}"
         if entry.wrench:
             words += f", {entry.wrench}"
         if entry.reason:
@@ -176,7 +176,7 @@ def _between(work: _Work, zone: str) -> str:
 def _logged(work: _Work) -> str:
     """What the wrench was set to or showed in the last pass that was done."""
     torques = [each.entry.torque for each in work.done if each.entry and each.entry.torque]
-    return str(torques[-1]) if torques else ""
+    return torques[-1].said if torques else ""
 
 
 def _wrenches(work: _Work) -> str:

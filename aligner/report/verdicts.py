@@ -169,8 +169,8 @@ def _steering(found: SteeringAssessment, show: Preferred) -> str:
 
 
 def _length_with_uncertainty(judged: Judged, show: Preferred) -> str:
-    size = show.show_length(abs(judged.value))
     spread = judged.judgement.expanded_uncertainty
+    size = show.show_length(abs(judged.value), fine=0 if spread is None else 1)
     if spread is None:
         words = say("{size} (uncertainty not known)", size=size)
     else:
