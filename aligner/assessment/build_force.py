@@ -33,6 +33,7 @@ class ForceAssessment:
         points: over the travel, in a fast stroke; empty where something is missing.
         slow_at_full: at full stroke, so slow that the air stays cool.
         missing: what is needed for it, in words.
+        is_on_sheet: whether any of that is a value of the sheet, and not a reading.
         refusal: why it cannot be worked out; "" if it can.
         leaves_out_spring: the volume of spring and spacer is not known and not counted.
     """
@@ -40,6 +41,7 @@ class ForceAssessment:
     points: tuple[AirForcePoint, ...] = ()
     slow_at_full: AirForcePoint | None = None
     missing: tuple[str, ...] = ()
+    is_on_sheet: bool = False
     refusal: str = ""
     leaves_out_spring: bool = False
 
@@ -57,7 +59,9 @@ def assess_force(job: Job, oil: OilAssessment) -> ForceAssessment:
     left_gap, right_gap = oil.left.gap, oil.right.gap
     no_spring = job.sheet.legs.spring.displaced is None
     if missing or bore is None or travel is None or left_gap is None or right_gap is None:
-        return ForceAssessment(missing=tuple(missing), leaves_out_spring=no_spring)
+        return ForceAssessment(
+            missing=tuple(missing), is_on_sheet=bool(_missing(job)), leaves_out_spring=no_spring
+        )
     gaps = (left_gap.value_mm, right_gap.value_mm)
     try:
         fast = [_column(job, bore, gap, ADIABATIC) for gap in gaps]

@@ -10246,6 +10246,11 @@ zu viel Öl</translation>
     </message>
     <message>
       <location filename="aligner/window/build/results.py" />
+      <source>The sheet's values have their boxes at the foot of this page.</source>
+      <translation>Die Werte des Datenblatts haben ihre Felder am Ende dieser Seite.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/results.py" />
       <source>At full stroke both legs push alike.</source>
       <translation>Bei vollem Hub drücken beide Holme gleich.</translation>
     </message>

@@ -57,6 +57,9 @@ def test_equal_gaps_push_alike_at_every_stroke():
 def test_what_is_missing_is_named():
     found = force_of(job_with_gaps(("221",), (), travel=None))
     assert found.missing == ("travel", "the right leg's air gap")
+    assert found.is_on_sheet
+    found = force_of(job_with_gaps(("221",), ()))
+    assert (found.missing, found.is_on_sheet) == (("the right leg's air gap",), False)
 
 
 def test_the_clamped_tube_of_an_upside_down_fork_is_not_taken_for_the_one_that_slides():

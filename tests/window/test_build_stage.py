@@ -380,3 +380,21 @@ def test_what_the_sheet_lacks_of_the_oil_is_listed_on_bike_and_leads_to_its_box(
     retype(qtbot, focus(), "2 mm")
     window.go_to(Stage.BIKE)
     assert window.sentence.text() == "Sheet complete."
+
+
+def test_where_the_sheet_lacks_the_travel_the_plot_says_so_in_its_place(window, page, air_assist):
+    card = page.force_card
+    plotted = card.grab().toImage()
+    window.show_job(with_legs_value(air_assist, "travel", None, ""))
+    assert "Still needed for this: travel. The sheet's values" in card.accessibleDescription()
+    told = card.grab().toImage()
+    assert told != plotted
+    room = card.room().toRect()
+    ground = told.pixel(room.left(), room.bottom())
+    inked = [
+        (across, down)
+        for down in range(room.top(), room.bottom())
+        for across in range(room.left(), room.right(), 2)
+        if told.pixel(across, down) != ground
+    ]
+    assert len(inked) > 100, "the reason is painted, not only told to a screen reader"

@@ -36,7 +36,7 @@ class ForceCard(DrawingCard):
         room = self.room()
         if not self._points:
             middle = QRectF(room).adjusted(self.theme.px(20), 0, -self.theme.px(20), 0)
-            words(painter, self.theme, middle, self._said, role="quiet", size=TypeSize.TEXT)
+            words(painter, self.theme, middle, self._said, size=TypeSize.TEXT)
             return
         said = self.theme.px(62)
         paint_force_plot(painter, self.theme, room.adjusted(0, 0, 0, -said), self._points)

@@ -137,7 +137,9 @@ def force_words(found: ForceAssessment) -> str:
     if found.refusal:
         return begun(found.refusal)
     if found.missing:
-        return say("Still needed for this: {values}.", values=", ".join(found.missing))
+        needed = say("Still needed for this: {values}.", values=", ".join(found.missing))
+        where = say("The sheet's values have their boxes at the foot of this page.")
+        return f"{needed} {where}" if found.is_on_sheet else needed
     slow, fast = found.slow_at_full, found.fast_at_full
     if slow is None or fast is None:
         return ""
