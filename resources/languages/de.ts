@@ -13667,7 +13667,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="aligner/window/tighten/wrench_fields.py" />
       <source>20 %, of the top</source>
-      <translation>20 %, vom Höchstwert</translation>
+      <translation>20 % vom Max.</translation>
     </message>
     <message>
       <location filename="aligner/window/tighten/wrench_fields.py" />
@@ -15477,7 +15477,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/activities.json" />
       <source>The seating load is taken off again, because left on it dents the races and makes the steering heavy.</source>
-      <translation>Die Setzlast wird wieder weggenommen, denn bleibt sie, drückt sie Eindrücke in die Laufringe und macht die Lenkung schwergängig.</translation>
+      <translation>Die Setzlast wird wieder weggenommen, denn bleibt sie, hinterlässt sie Eindrücke in den Laufringen und macht die Lenkung schwergängig.</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />
@@ -15737,7 +15737,7 @@ zu wenig Öl</translation>
     <message>
       <location filename="resources/order/activities.json" />
       <source>Front wheel clear of the ground. A hand pump only: a leg holds so little that a workshop line bursts its seals at once. Never above the limit in the manual.</source>
-      <translation>Vorderrad frei vom Boden. Nur eine Handpumpe: Ein Holm fasst so wenig, dass die Werkstattleitung seine Dichtungen sofort sprengt. Nie über den Grenzwert im Werkstatthandbuch.</translation>
+      <translation>Vorderrad frei vom Boden. Nur eine Handpumpe: Ein Holm fasst so wenig, dass die Druckluft der Werkstatt seine Dichtungen sofort sprengt. Nie über den Grenzwert im Werkstatthandbuch.</translation>
     </message>
     <message>
       <location filename="resources/order/activities.json" />
