@@ -23,8 +23,8 @@ def opened_by_the_sheet(job: Job) -> str:
     count = 0
     is_by_the_sheet = False
     for place, entry in enumerate(job.log):
-        what = what_of_the_sheet(entry.reason)
         is_opened = entry.action is Action.OPENED_AGAIN
+        what = what_of_the_sheet(entry.reason) if is_opened else None
         is_by_the_sheet = is_opened and (what is not None or is_by_the_sheet)
         if is_by_the_sheet and last[entry.step] == place:
             count += 1

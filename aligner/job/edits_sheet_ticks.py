@@ -14,6 +14,7 @@ from aligner.job.edits_tighten import with_steps_opened
 from aligner.job.job import Job
 from aligner.job.log import Action, LogEntry, ticked_steps
 from aligner.language import marked, say
+from aligner.language.every_language import is_called
 from aligner.sheet import Fastener, Sheet
 
 #: How the reason of a log entry begins where the sheet's change is the reason; it is said when
@@ -36,13 +37,10 @@ def with_sheet(job: Job, sheet: Sheet, at: datetime) -> Job:
 def what_of_the_sheet(reason: str) -> str | None:
     """What of the sheet was changed, from the reason of a log entry; `None` if it is another.
 
-    A reason stays in the language it was written in: it is found in English and in the one
-    spoken now.
+    A reason stays in the language it was written in, and is found in every one there is.
     """
-    for begin in (SHEET_CHANGED, say(SHEET_CHANGED)):
-        if reason.startswith(begin):
-            return reason.removeprefix(begin).removeprefix(": ")
-    return None
+    begin, mark, what = reason.partition(": ")
+    return what if mark and is_called(begin, SHEET_CHANGED) else None
 
 
 def with_fastener_renamed(job: Job, place: int, name: str) -> Job:

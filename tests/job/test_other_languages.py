@@ -8,10 +8,11 @@ from aligner.job import Job
 from aligner.job.edits_align import with_another_pair
 from aligner.job.edits_sheet import with_fastener, with_fastener_on_other_side
 from aligner.job.edits_sheet_ticks import what_of_the_sheet
-from aligner.job.known_gauges import known_gauges
+from aligner.job.known_gauges import known_gauge, known_gauges, not_listed
 from aligner.job.listed_gauges import gauge_choices, with_gauge_known
 from aligner.job.log import LogEntry
 from aligner.language import speak
+from aligner.language.every_language import in_other_languages
 from aligner.sheet import Fastener, Sheet, Side
 
 AT = datetime(2026, 5, 2, 10, tzinfo=UTC)
@@ -78,3 +79,25 @@ def test_what_of_the_sheet_was_changed_is_found_in_the_language_and_in_english()
     assert what_of_the_sheet(reason) == "Schraubenzahl von „Klemmung“"
     assert what_of_the_sheet("the sheet was changed: x") == "x"
     assert what_of_the_sheet("the heights changed") is None
+    speak("en")
+    kept = in_other_languages("the sheet was changed")[0]
+    assert what_of_the_sheet(f"{kept}: x") == "x", "written in German, read in English"
+
+
+def test_a_known_gauge_is_known_under_its_name_in_every_language(german):
+    english = known_gauge("depth gauge")
+    assert english.how_to.startswith("Hold the foot flat"), "an English job, opened in German"
+    speak("en")
+    assert in_other_languages("depth gauge") == ("Tiefenmaß",), "of the real translations"
+    assert known_gauge("Tiefenmaß") == english, "a German job, opened in English"
+    assert known_gauge("my depth gauge") is None
+
+
+def test_a_known_gauge_is_not_offered_a_second_time_in_another_language(german):
+    job = with_gauge_known(Job(), "depth gauge")
+    assert list(job.gauges) == ["depth gauge"]
+    offered = [name for name, _ in gauge_choices(job, None)]
+    assert "depth gauge" in offered
+    assert "Tiefenmaß" not in offered
+    assert "Fühlerlehre" in offered
+    assert not_listed([])[:1] == ["steel rule"]

@@ -15,7 +15,7 @@ from aligner.gauging import Verdict
 from aligner.job import Gauge, Job
 from aligner.job.edits_align import with_heights_gauge, with_in_line_gauge, with_pair
 from aligner.job.edits_gauges import with_gauge, without_gauge
-from aligner.job.known_gauges import known_gauges
+from aligner.job.known_gauges import known_gauges, not_listed
 from aligner.language import marked, say
 from aligner.units.preferred import Preferred
 from aligner.window.align.entry import Choice
@@ -163,7 +163,7 @@ class GaugeCard(QWidget):
         self._match_folds(tuple(job.gauges))
         for name, fold in self.folds.items():
             fold.show_gauge(job, name)
-        offered = [(name, name, "") for name in known_gauges() if name not in job.gauges]
+        offered = [(name, name, "") for name in not_listed(job.gauges)]
         offered.append((_ANOTHER, say(_ANOTHER), ""))
         chosen, values = self.add_which.value, [value for value, *_ in offered]
         self.add_which.offer(offered, chosen if chosen in values else values[0])

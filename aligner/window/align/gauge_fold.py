@@ -14,7 +14,7 @@ from aligner.job.edits_gauges import (
     with_gauge_changed,
     with_gauge_renamed,
 )
-from aligner.job.known_gauges import known_gauges
+from aligner.job.known_gauges import known_gauge
 from aligner.language import listed, marked, say
 from aligner.sheet.quantities import Length
 from aligner.units.preferred import Preferred
@@ -102,7 +102,7 @@ class GaugeFold(Fold):
             trouble = refusal if refusal and field == "resolution" else ""
             self.entries[field].show_text(text, trouble)
         self.entries["source"].show_text(gauge.source)
-        known = known_gauges().get(name)
+        known = known_gauge(name)
         self._how_to.setText(say(known.how_to) if known else "")
         self._how_to.setVisible(known is not None)
         self.remove.setAccessibleName(say("Remove {name}", name=name))

@@ -20,7 +20,7 @@ from aligner.job.edits_inspect import (
     without_photograph,
 )
 from aligner.job.inspect import Finding, Place
-from aligner.job.known_gauges import known_gauges
+from aligner.job.known_gauges import known_gauges, not_listed
 from aligner.language import say, spoken
 from aligner.sheet.quantities import Length
 from aligner.storage.photographs import keep_photograph, photograph_path
@@ -170,7 +170,7 @@ def step_name(title: str, what: str) -> str:
 
 def gauges_on_offer(job: Job) -> list[str]:
     """The job's own gauges, and behind them the common ones it does not have yet."""
-    return [*job.gauges, *(name for name in known_gauges() if name not in job.gauges)]
+    return [*job.gauges, *not_listed(job.gauges)]
 
 
 def _described(job: Job, name: str) -> Gauge:
