@@ -34,6 +34,9 @@ ORDER = (
     "glossary",
 )
 
+#: Width of the list of pages, at 100 % text.
+_LIST = 216
+
 
 class Pages(QTextBrowser):
     """One page; Escape leaves the manual."""
@@ -66,8 +69,9 @@ class ManualPage(QWidget):
         self._theme = theme
         self.list = QListWidget()
         self.list.setAccessibleName(say("pages of the manual"))
-        self.list.setFixedWidth(theme.px(170))
+        self.list.setFixedWidth(theme.px(_LIST))
         self.list.setWordWrap(True)
+        self.list.setTextElideMode(Qt.TextElideMode.ElideNone)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.text = Pages()
         self._paths = manual_pages()
@@ -137,4 +141,4 @@ def manual_pages() -> dict[str, Path]:
 
 def _title(path: Path) -> str:
     first = path.read_text(encoding="utf-8").partition("\n")[0]
-    return first.lstrip("# ").strip()
+    return first.lstrip("# ").replace("`", "").strip()

@@ -69,6 +69,7 @@ def make_page(stage: Stage, setting: Setting) -> QWidget:
 
             strip = StripStage(setting.open_job, setting.theme, setting.show, setting.now)
             strip.finished.connect(lambda: setting.go_to(Stage.INSPECT))
+            strip.sheet_wanted.connect(lambda: setting.go_to(Stage.BIKE))
             return strip
         case Stage.INSPECT:
             from aligner.window.inspect.stage import InspectStage

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from datetime import datetime
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QGridLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import GAP, Theme
 from aligner.job.edits_sheet import torque_source
@@ -19,6 +19,7 @@ from aligner.window.bike.fastener_boxes import FastenerBoxes
 from aligner.window.bike.fastener_details import FastenerDetails
 from aligner.window.bike.words import fastener_words, torque_understood
 from aligner.window.open_job import OpenJob
+from aligner.window.widgets.labels import label
 
 #: Widths of the row's columns, as shares.
 WIDTHS = (6, 8, 6, 4)
@@ -58,19 +59,20 @@ class FastenerRow(QFrame):
         self.open_button.setMinimumHeight(theme.px(HEIGHT))
         self.open_button.setStyleSheet("text-align: left;")
         self.open_button.toggled.connect(self._open)
-        line = QGridLayout()
-        line.setHorizontalSpacing(GAP)
-        for column, width in enumerate(WIDTHS):
-            line.setColumnStretch(column, width)
-        line.addWidget(self.open_button, 0, 0, Qt.AlignmentFlag.AlignTop)
-        for column, (field, name, example) in enumerate(_BOXES, start=1):
+        self._line = QGridLayout()
+        self._line.setHorizontalSpacing(GAP)
+        self._line.setVerticalSpacing(1)
+        self._names: dict[str, QLabel] = {}
+        for field, name, example in _BOXES:
             box = self._of.add_box(field, say(name), say(example))
             box.went_on.connect(lambda field=field: self.went_on.emit(field))
-            line.addWidget(box, 0, column, Qt.AlignmentFlag.AlignTop)
+            self._names[field] = label(say(name), "small")
+            self._names[field].hide()
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(4)
-        self._column.addLayout(line)
+        self._column.addLayout(self._line)
+        self.fold(is_folded=False)
 
     @property
     def place(self) -> int:
@@ -113,6 +115,21 @@ class FastenerRow(QFrame):
             self.boxes[field].line.setAccessibleName(f"{fastener.name}, {say(name)}")
         if self.details is not None:
             self.details.show_fastener()
+
+    def fold(self, *, is_folded: bool) -> None:
+        """Put the boxes beside the name, or below it, each then under its own."""
+        top = Qt.AlignmentFlag.AlignTop
+        shares = WIDTHS[1:] if is_folded else WIDTHS
+        self._line.addWidget(self.open_button, 0, 0, 1, len(_BOXES) if is_folded else 1, top)
+        for column, (field, _, _) in enumerate(_BOXES):
+            if is_folded:
+                self._line.addWidget(self._names[field], 1, column)
+                self._line.addWidget(self.boxes[field], 2, column, top)
+            else:
+                self._line.addWidget(self.boxes[field], 0, column + 1, top)
+            self._names[field].setVisible(is_folded)
+        for column in range(len(WIDTHS)):
+            self._line.setColumnStretch(column, shares[column] if column < len(shares) else 0)
 
     def box_at(self, field: str) -> ValueBox:
         """The box of a field; opens the row where it stands inside."""

@@ -10,7 +10,8 @@ from collections.abc import Callable
 from datetime import datetime
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import GAP, Theme
 from aligner.errors import AlignerError
@@ -29,8 +30,10 @@ from aligner.window.bike.choices import ChoiceBox, PressButton
 from aligner.window.bike.fastener_reads import default_name, sides_of
 from aligner.window.bike.fastener_row import WIDTHS, FastenerRow
 from aligner.window.open_job import OpenJob
+from aligner.window.widgets.folding_row import PAGE_FROM
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import wrapping
+from aligner.window.widgets.wrapping_row import WrappingRow
 
 _HEADINGS = ("", marked("torque as the manual prints it"), marked("source"), marked("thread"))
 
@@ -60,8 +63,10 @@ class FastenersCard(Card):
         self._none = wrapping(say("missing: no fasteners on the sheet"), tone="attention")
         self._rows = QVBoxLayout()
         self._rows.setSpacing(GAP)
-        self._headings = self._headings_made()
-        self.column.addLayout(self._headings)
+        self._is_folded = False
+        self._over_columns = QWidget()
+        self._headings = self._headings_made(self._over_columns)
+        self.column.addWidget(self._over_columns)
         self.column.addWidget(self._none)
         self.column.addLayout(self._rows)
         self.column.addLayout(self._adding())
@@ -94,19 +99,32 @@ class FastenersCard(Card):
     def _align_columns(self) -> None:
         """Give every row the first column that the longest name needs."""
         widest = max((row.open_button.sizeHint().width() for row in self.rows.values()), default=0)
+        widest = 0 if self._is_folded else widest
         self._headings.setColumnMinimumWidth(0, widest)
         for row in self.rows.values():
             row.open_button.setMinimumWidth(widest)
 
-    def _headings_made(self) -> QGridLayout:
-        grid = QGridLayout()
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Below a width no torque could be read beside the names: it stands under its own."""
+        super().resizeEvent(event)
+        is_folded = event.size().width() < self._theme.px(PAGE_FROM)
+        if is_folded is not self._is_folded:
+            self._is_folded = is_folded
+            self._over_columns.setVisible(not is_folded)
+            for row in self.rows.values():
+                row.fold(is_folded=is_folded)
+            self._align_columns()
+
+    def _headings_made(self, over: QWidget) -> QGridLayout:
+        grid = QGridLayout(over)
+        grid.setContentsMargins(0, 0, 0, 0)
         grid.setHorizontalSpacing(GAP)
         for column, (heading, width) in enumerate(zip(_HEADINGS, WIDTHS, strict=True)):
             grid.setColumnStretch(column, width)
             grid.addWidget(wrapping(say(heading), "small"), 0, column)
         return grid
 
-    def _adding(self) -> QHBoxLayout:
+    def _adding(self) -> WrappingRow:
         kinds: list[tuple[str, object]] = [
             (say(kind.title), kind.kind) for kind in joint_kinds().values()
         ]
@@ -120,13 +138,13 @@ class FastenersCard(Card):
         self.new_kind.went_on.connect(lambda: self.new_side.setFocus())
         self.new_side.went_on.connect(lambda: self.add_button.setFocus())
         self.add_button.clicked.connect(self._add)
-        line = QHBoxLayout()
-        line.setSpacing(GAP)
-        line.addWidget(label(say("One more:"), "quiet"))
-        line.addWidget(self.new_kind, 3)
-        line.addWidget(self.new_side, 2)
-        line.addWidget(self.add_button)
-        line.addStretch(2)
+        for box, width in ((self.new_kind, 286), (self.new_side, 170)):
+            box.setMinimumWidth(self._theme.px(width))
+        line = WrappingRow()
+        line.add(label(say("One more:"), "quiet"))
+        line.add(self.new_kind)
+        line.add(self.new_side)
+        line.add(self.add_button)
         return line
 
     def _offer_sides(self) -> None:
@@ -160,6 +178,7 @@ class FastenersCard(Card):
 
     def _new_row(self) -> FastenerRow:
         row = FastenerRow(self._open_job, self._theme, self._show, self._now)
+        row.fold(is_folded=self._is_folded)
         row.went_on.connect(lambda field, row=row: self._go_on(row, field))
         row.opened.connect(self.laid_out)
         row.copy_wanted.connect(lambda row=row: self._copy(row))

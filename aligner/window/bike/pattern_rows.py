@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QButtonGroup, QGridLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QButtonGroup, QGridLayout, QHBoxLayout, QPushButton, QWidget
 
 from aligner.drawing.theme import ROOM, Theme
 from aligner.language import say
 from aligner.sheet.patterns import Question, questions
-from aligner.window.bike.boxes import HEIGHT
+from aligner.window.bike.boxes import HEIGHT, ValueBox
 from aligner.window.widgets.labels import label
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.wrapping_row import WrappingRow
@@ -43,7 +43,13 @@ class ChoiceRows(QWidget):
     changed = Signal()
     went_on = Signal()
 
-    def __init__(self, theme: Theme) -> None:
+    def __init__(self, theme: Theme, *lines: ValueBox) -> None:
+        """Make the rows.
+
+        Args:
+            theme: sizes.
+            lines: what is typed before the questions, in line with their answers.
+        """
         super().__init__()
         self.answers: dict[str, dict[str, QPushButton]] = {}
         self._groups: dict[str, QButtonGroup] = {}
@@ -53,8 +59,17 @@ class ChoiceRows(QWidget):
         grid.setVerticalSpacing(4)
         grid.setHorizontalSpacing(ROOM)
         grid.setColumnStretch(1, 1)
+        for row, box in enumerate(lines):
+            box.setMaximumWidth(theme.px(420))
+            title = label(box.name)
+            title.setMinimumHeight(theme.px(HEIGHT))
+            grid.addWidget(title, row, 0, Qt.AlignmentFlag.AlignTop)
+            line = QHBoxLayout()  # its words under it wrap at its own width, not at the grid's
+            line.addWidget(box, 1)
+            line.addStretch(0)
+            grid.addLayout(line, row, 1)
         asked = questions()
-        row = 0
+        row = len(lines)
         for question in asked:
             grid.addWidget(label(say(question.ask)), row, 0)
             grid.addLayout(self._row(question, theme), row, 1)

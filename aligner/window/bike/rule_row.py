@@ -61,6 +61,8 @@ class RuleRow(QFrame):
         self.first = ChoiceBox(theme, names["first"])
         self.kind = ChoiceBox(theme, names["kind"], kinds)
         self.then = ChoiceBox(theme, names["then"])
+        self.first.setPlaceholderText(say("what comes first"))
+        self.then.setPlaceholderText(say("what comes after it"))
         self.because = ValueBox(theme, names["because"], str, say("the reason"))
         self.source = ValueBox(theme, names["source"], str, say("manual page"))
         self.button = PressButton(say("Remove") if place is not None else say("Add this rule"))

@@ -7,7 +7,6 @@ every choice already stands on something ordinary.
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QVBoxLayout
 
 from aligner.drawing.theme import GAP, ROOM, Theme
 from aligner.job import Job
@@ -46,27 +45,14 @@ class StartCard(Card):
         self._was_refused = False
         self.name = ValueBox(theme, say("Name of the bike"), str, say("as you call it"))
         self.title = ValueBox(theme, say("This job"), str, say("what it is for: front end refit"))
-        for box in (self.name, self.title):
-            box.setFixedWidth(theme.px(420))
-        self.rows = ChoiceRows(theme)
+        self.rows = ChoiceRows(theme, self.name, self.title)
         self.start = main_button(say("Start this sheet"))
         self.from_file = PressButton(say("Take over a sheet from a file or an earlier job..."))
         self.from_file.setMinimumHeight(theme.px(HEIGHT))
-        names = QVBoxLayout()
-        names.setSpacing(4)
-        titles = [label(box.name) for box in (self.name, self.title)]
-        widest = max(title.sizeHint().width() for title in titles)
-        for title, box in zip(titles, (self.name, self.title), strict=True):
-            line = WrappingRow(spacing=ROOM)
-            title.setMinimumWidth(max(widest, theme.px(133)))
-            line.add(title)
-            line.add(box)
-            names.addLayout(line)
         buttons = WrappingRow(spacing=ROOM)
         buttons.add(self.start)
         buttons.add(label(say("or", meaning="between two buttons"), "quiet"))
         buttons.add(self.from_file)
-        self.column.addLayout(names)
         self.column.addWidget(self.rows)
         self.column.addWidget(wrapping(say(_MANUAL_FIRST), "small"))
         self.column.addSpacing(GAP)

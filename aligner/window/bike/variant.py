@@ -13,7 +13,7 @@ from aligner.sheet.variant import Variant, variant_of
 from aligner.window.bike.boxes import ValueBox
 from aligner.window.bike.choices import PressButton
 from aligner.window.bike.pattern_rows import ChoiceRows
-from aligner.window.widgets.labels import Card, label, main_button
+from aligner.window.widgets.labels import Card, main_button
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.wrapping_row import WrappingRow
 
@@ -35,8 +35,7 @@ class VariantCard(Card):
         super().__init__(say("A variant of this sheet"))
         self._sheet = Sheet()
         self.name = ValueBox(theme, say("Name of the variant"), str, say("another name"))
-        self.name.setFixedWidth(theme.px(420))
-        self.rows = ChoiceRows(theme)
+        self.rows = ChoiceRows(theme, self.name)
         self.said = wrapping("")
         self.use = main_button(say("Use it for this job"))
         self.save = PressButton(say("Save it as a sheet file..."))
@@ -44,10 +43,6 @@ class VariantCard(Card):
         line = WrappingRow(spacing=ROOM)
         for button in (self.use, self.save, self.leave):
             line.add(button)
-        name_line = WrappingRow(spacing=ROOM)
-        name_line.add(label(self.name.name))
-        name_line.add(self.name)
-        self.column.addLayout(name_line)
         self.column.addWidget(self.rows)
         self.column.addWidget(self.said)
         self.column.addLayout(line)

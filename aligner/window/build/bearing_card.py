@@ -56,7 +56,7 @@ class BearingCard(StepsCard):
         self._standings: dict[str, StepStanding] = {}
         self._nut_words: dict[str, QLabel] = {}
         self._nut = QGridLayout()
-        self._nut.setVerticalSpacing(1)
+        self._nut.setVerticalSpacing(GAP // 2)
         self._nut.setColumnStretch(0, 1)
         self.pull = ReadingBox(theme, say("pull"), Force, "N", guide="pull")
         self.radius = ReadingBox(theme, say("radius"), Length, show.length, 1, "pull_radius")

@@ -17,6 +17,7 @@ from aligner.window.build.results import volume_words
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.reading_box import ReadingBox
+from aligner.window.widgets.wrapping_row import WrappingRow
 
 _VOLUMES = {"left": marked("left leg's oil"), "right": marked("right leg's oil")}
 
@@ -54,11 +55,13 @@ class FillCard(Card):
         grid = QGridLayout()
         grid.setHorizontalSpacing(GAP)
         grid.setColumnStretch(1, 1)
+        read_with = WrappingRow()
+        read_with.add(self.gauge, 1)
+        read_with.add(self.again)
         grid.addWidget(label(say("read with")), 0, 0)
-        grid.addWidget(self.gauge, 0, 1)
-        grid.addWidget(self.again, 0, 2)
+        grid.addLayout(read_with, 0, 1)
         grid.addWidget(label(say("oil")), 1, 0)
-        grid.addWidget(self.oil, 1, 1, 1, 2)
+        grid.addWidget(self.oil, 1, 1)
         row = QHBoxLayout()
         row.setSpacing(GAP)
         for box in self.volumes.values():

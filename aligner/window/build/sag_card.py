@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
 from aligner.assessment.build import BuildAssessment
 from aligner.drawing.theme import Theme
@@ -17,7 +17,7 @@ from aligner.sheet.quantities import Length
 from aligner.units.preferred import Preferred
 from aligner.window.build.fields import Choice
 from aligner.window.build.results import sag_words
-from aligner.window.widgets.folding_grid import FoldingGrid
+from aligner.window.widgets.folding_grid import FoldingGrid, titled
 from aligner.window.widgets.labels import Card, label, set_tone
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.reading_box import ReadingBox
@@ -58,11 +58,7 @@ class SagCard(Card):
             name: ReadingBox(theme, say(words), Length, show.length, 2, guide)
             for name, words, guide in _BOXES
         }
-        with_gauge = QWidget()
-        side = QHBoxLayout(with_gauge)
-        side.setContentsMargins(0, 0, 0, 0)
-        side.addWidget(label(say("read with")))
-        side.addWidget(self.gauge, 1)
+        with_gauge = titled(label(say("read with"), "small"), self.gauge)
         grid = FoldingGrid(theme, 3)
         for name, box in self.boxes.items():
             if name == _AFTER_THE_GAUGE:

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QApplication, QVBoxLayout, QWidget
 from aligner.assessment import Stage, StepStanding
 from aligner.assessment.build import BEFORE_READING, BuildAssessment, BuildSubject
 from aligner.assessment.ticks import with_tick
-from aligner.drawing.theme import Theme
+from aligner.drawing.theme import GAP, Theme
 from aligner.job.edits_build import with_build_tick, with_gaps_to_read_again
 from aligner.language import inside, say
 from aligner.sheet.quantities import Torque
@@ -33,7 +33,6 @@ from aligner.window.widgets.folding_row import beside
 from aligner.window.widgets.labels import main_button
 from aligner.window.widgets.page import Page
 from aligner.window.widgets.reading_box import ReadingBox
-from aligner.window.widgets.wrapping_row import WrappingRow
 
 
 class BuildStage(QWidget):
@@ -78,14 +77,11 @@ class BuildStage(QWidget):
             self.page.add(beside(theme, (left, share), (right, 20 - share)))
         self.page.add(self.sag_card)
         self.page.add(self.sheet_card)
-        foot = QWidget()
-        row = WrappingRow(foot)
-        row.add_room()
-        row.add(self.go_on)
-        self.page.add(foot)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(GAP)
         column.addWidget(self.page)
+        column.addWidget(self.go_on, 0, Qt.AlignmentFlag.AlignRight)
         self._started = open_job.job
         open_job.kept_changed.connect(self._take_another_job)
         self._connect()
@@ -111,7 +107,7 @@ class BuildStage(QWidget):
         self.blend_card.show_job(job, found.blend)
         self.sag_card.show_job(job, found)
         self.sheet_card.show_job(job)
-        self.go_on.setEnabled(found.is_done)
+        self.go_on.setVisible(found.is_done)
 
     def begin(self) -> None:
         """Put the keyboard where the work stands."""
@@ -137,16 +133,17 @@ class BuildStage(QWidget):
                 top = self.sheet_card.mapTo(self.page.widget(), QPoint()).y()
                 self.page.verticalScrollBar().setValue(top)
             case BuildSubject.NOTHING:
+                self.go_on.setFocus(Qt.FocusReason.OtherFocusReason)
+                self.page.verticalScrollBar().setValue(0)
+            case _:
+                self.oil_card.boxes[now.side or "left"].go_to_first_empty()
+
     def go_to_value(self, path: str) -> None:
         """Put the keyboard in the box of a value of the sheet: "legs.oil.air_gap"."""
         box = self.sheet_card.boxes[path.removeprefix("legs.")]
         box.setFocus(Qt.FocusReason.OtherFocusReason)
         box.go_to_first_empty()
         self.page.ensureWidgetVisible(box)
-
-                self.go_on.setFocus(Qt.FocusReason.OtherFocusReason)
-            case _:
-                self.oil_card.boxes[now.side or "left"].go_to_first_empty()
 
     @property
     def _found(self) -> BuildAssessment:

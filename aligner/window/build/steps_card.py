@@ -52,7 +52,7 @@ class StepsCard(Card):
         self._words: list[QLabel] = []
         self._grid = QGridLayout()
         self._grid.setHorizontalSpacing(GAP)
-        self._grid.setVerticalSpacing(1)
+        self._grid.setVerticalSpacing(GAP // 2)
         self._grid.setColumnStretch(0, 1)
         self.why = wrapping("", "quiet")
         self.caution = Caution()

@@ -11,7 +11,7 @@ from pathlib import Path
 from time import perf_counter
 
 from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal
-from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtGui import QFontMetrics, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFileDialog,
@@ -24,15 +24,21 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from aligner.drawing.theme import GAP, ROOM, Theme
+from aligner.drawing.theme import GAP, ROOM, Theme, TypeSize
 from aligner.language import say, say_count
 from aligner.storage.history import JobRow, JobState, jobs_in
 from aligner.window.history.model import HistoryModel
 from aligner.window.history.settings_card import MOST_JOBS, SettingsCard
 from aligner.window.widgets.labels import label, main_button
+from aligner.window.widgets.standing_foot import StandingFoot
 
 #: Widths of the columns at 100 % text; the last one takes what is left over.
-_WIDTHS = (150, 290, 110, 150, 130)
+_WIDTHS = (150, 200, 112, 150, 390)
+#: The height of a row, at 100 % text, from each share of the widths that there is room for.
+_HEIGHTS = ((1.0, 34), (0.6, 50), (0.0, 68))
+#: The least height of the list, at 100 % text: its head and two jobs.
+_LEAST_OF_LIST = 140
+_DAY, _STATE = 2, 3
 _A_TURN_S = 0.008  # how long rows are read before the window may paint again
 
 
@@ -48,12 +54,19 @@ class JobTable(QTableView):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Where the columns do not fit, make them narrower, and let their words wrap."""
         super().resizeEvent(event)
-        share = min(1.0, self.viewport().width() / self._theme.px(sum(_WIDTHS)))
+        widths = [self._theme.px(width) for width in _WIDTHS]
+        metrics = QFontMetrics(self._theme.font(TypeSize.TEXT))
+        states = (metrics.horizontalAdvance(say(state.value)) for state in JobState)
+        widths[_STATE] = max(states) + self._theme.px(GAP)
+        day = widths.pop(_DAY)  # a day that is cut off says another one
+        share = min(1.0, (self.viewport().width() - day) / sum(widths))
         self.setWordWrap(share < 1.0)
-        lines = 34 if share == 1.0 else 54
-        self.verticalHeader().setDefaultSectionSize(self._theme.px(lines))
-        for column, width in enumerate(_WIDTHS[:-1]):
-            self.setColumnWidth(column, int(self._theme.px(width) * share))
+        high = next(high for least, high in _HEIGHTS if share >= least)
+        self.verticalHeader().setDefaultSectionSize(self._theme.px(high))
+        widths = [int(width * share) for width in widths]
+        widths.insert(_DAY, day)
+        for column, width in enumerate(widths[:-1]):
+            self.setColumnWidth(column, width)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
@@ -83,6 +96,7 @@ class HistoryPage(QWidget):
 
     def __init__(self, theme: Theme, folder: Path) -> None:
         super().__init__()
+        self._theme = theme
         self._folder = folder
         self._coming: Iterator[JobRow] = iter(())
         self._turns = QTimer(self)
@@ -138,6 +152,7 @@ class HistoryPage(QWidget):
     def read(self, folder: Path | None = None) -> None:
         """Read the folder, or another one from now on."""
         self._folder = folder or self._folder
+        self._chosen(QModelIndex())
         self._where.setText(say("in {folder}", folder=self._folder))
         self.model.start()
         self._coming = jobs_in(self._folder)
@@ -176,18 +191,20 @@ class HistoryPage(QWidget):
         head = QHBoxLayout()
         head.addWidget(self.search, 1)
         head.addWidget(self.folder_button)
-        foot = QHBoxLayout()
-        foot.addWidget(self._where, 1)
-        foot.addWidget(self.next_button)
-        foot.addWidget(self.open_button)
-        column = QVBoxLayout(self)
+        foot, parts = QWidget(), QWidget()
+        buttons = QHBoxLayout(foot)
+        buttons.setContentsMargins(0, 0, 0, 0)
+        buttons.addWidget(self._where, 1)
+        buttons.addWidget(self.next_button)
+        buttons.addWidget(self.open_button)
+        self.table.setMinimumHeight(self._theme.px(_LEAST_OF_LIST))
+        column = QVBoxLayout(parts)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(GAP)
         column.addLayout(head)
         column.addWidget(self.table, 3)
         column.addWidget(self.settings, 2)
-        column.addSpacing(ROOM - GAP)
-        column.addLayout(foot)
+        StandingFoot(self, self._theme, parts, foot).setSpacing(ROOM)
         self.settings.hide()
         self._chosen(QModelIndex())
 
@@ -218,6 +235,7 @@ class HistoryPage(QWidget):
             if chosen is not None and row.path == chosen.path:
                 self.table.selectRow(place)
                 return
+        self._chosen(QModelIndex())
 
     def _go_to_list(self) -> None:
         if self.model.rows:

@@ -6,8 +6,9 @@ The trap: a key held down would mark the whole list. A key that repeats by itsel
 from __future__ import annotations
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QPainter, QPen
+from PySide6.QtGui import QFontMetricsF, QKeyEvent, QPainter, QPen, QResizeEvent
 from PySide6.QtWidgets import (
+    QListView,
     QListWidget,
     QListWidgetItem,
     QStyle,
@@ -53,6 +54,7 @@ class InspectList(QListWidget):
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._wide = theme.px(312)
         self.setMinimumWidth(self._wide)
+        self.setResizeMode(QListView.ResizeMode.Adjust)  # a name may take another line
         self._places: list[Place | None] = []
         self.currentRowChanged.connect(self._say_chosen)
 
@@ -101,6 +103,12 @@ class InspectList(QListWidget):
         else:
             super().keyPressEvent(event)
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """The words over the list may take another line: the row in hand stays in sight."""
+        super().resizeEvent(event)
+        if self.currentItem() is not None:
+            self.scrollToItem(self.currentItem())
+
     def _place(self, row: int) -> Place | None:
         return self._places[row] if 0 <= row < len(self._places) else None
 
@@ -132,12 +140,27 @@ class _Row(QStyledItemDelegate):
     def __init__(self, theme: Theme, parent: QListWidget) -> None:
         super().__init__(parent)
         self._theme = theme
+        self._list = parent
 
     def sizeHint(
         self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
     ) -> QSize:
-        is_heading = not index.flags() & Qt.ItemFlag.ItemIsEnabled
-        return QSize(self._theme.px(240), self._theme.px(30 if is_heading else 38))
+        theme = self._theme
+        if not index.flags() & Qt.ItemFlag.ItemIsEnabled:
+            return QSize(theme.px(240), theme.px(30))
+        # As high as the name wants in bold, so that no row moves as another is chosen.
+        metrics = QFontMetricsF(theme.font(TypeSize.TEXT, bold=True))
+        room = QRectF(0, 0, self._list.viewport().width(), theme.px(38))
+        room = self._room_for_name(room, index.data(_STATE) or "")
+        lines = metrics.boundingRect(room, int(_WRAPPED), index.data(Qt.ItemDataRole.DisplayRole))
+        return QSize(theme.px(240), max(theme.px(38), round(lines.height()) + theme.px(8)))
+
+    def _room_for_name(self, row: QRectF, state: str) -> QRectF:
+        """Where the name stands in a row: between the mark and the finding."""
+        theme = self._theme
+        metrics = QFontMetricsF(theme.font(TypeSize.SMALL, bold=True))
+        taken = metrics.horizontalAdvance(state) + theme.px(16) if state else 0
+        return row.adjusted(theme.px(36), 0, -theme.px(6) - taken, 0)
 
     def paint(
         self,
@@ -157,7 +180,7 @@ class _Row(QStyledItemDelegate):
             painter.restore()
             return
         is_chosen = bool(option.state & QStyle.StateFlag.State_Selected)  # type: ignore[attr-defined]
-        has_focus = self.parent().hasFocus()  # type: ignore[attr-defined]
+        has_focus = self._list.hasFocus()
         if is_chosen:
             painter.setBrush(theme.color("accent_soft"))
             painter.setPen(QPen(theme.color("accent"), 2 if has_focus else 0.8))
@@ -171,19 +194,15 @@ class _Row(QStyledItemDelegate):
         painter.setPen(theme.color("attention" if mark == "due" else "quiet"))
         right = box.adjusted(0, 0, -theme.px(10), 0)
         painter.drawText(right, int(_RIGHT), state)
-        taken = painter.fontMetrics().horizontalAdvance(state) + theme.px(16) if state else 0
         painter.setFont(theme.font(TypeSize.TEXT, bold=is_chosen))
         painter.setPen(theme.color("ink"))
-        name = box.adjusted(theme.px(36), 0, -theme.px(6) - taken, 0)
-        shown = painter.fontMetrics().elidedText(
-            text, Qt.TextElideMode.ElideRight, int(name.width())
-        )
-        painter.drawText(name, int(_LEFT), shown)
+        painter.drawText(self._room_for_name(box, state), int(_WRAPPED), text)
         painter.restore()
 
 
 _LOW = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignBottom
 _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+_WRAPPED = _LEFT | Qt.TextFlag.TextWordWrap
 _RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
 

@@ -22,6 +22,10 @@ from aligner.window.widgets.quiet_choice import QuietChoice
 from aligner.window.widgets.reading_box import ReadingBox
 
 _CELLS = 3
+#: Width, at 100 % text, from which the limit stands beside the readings.
+_BESIDE = 600
+#: Width of the readings, at 100 % text, where it does.
+_BOX = 280
 
 
 class NumberEntry(QWidget):
@@ -44,7 +48,6 @@ class NumberEntry(QWidget):
         self._usual_gauge = say(measure.gauge) if measure else ""
         guide = measure.guide if measure else ""
         self.box = ReadingBox(theme, reading, Length, show.length, _CELLS, guide)
-        self.box.setFixedWidth(theme.px(280))
         self.gauge = QuietChoice(say("{point}: gauge", point=standing.title))
         self.gauge.setSizeAdjustPolicy(
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
@@ -64,7 +67,12 @@ class NumberEntry(QWidget):
         beside.addLayout(with_gauge)
         beside.addWidget(self.limit)
         beside.addStretch(1)
-        row = FoldingRow(theme, wanted=0)
+        row = FoldingRow(theme, wanted=_BESIDE)
+        wide = self.box.maximumWidth()
+        self.box.setFixedWidth(theme.px(_BOX))
+        row.folded.connect(  # alone in its line, it may be as wide as the line
+            lambda is_folded: self.box.setMaximumWidth(wide if is_folded else theme.px(_BOX))
+        )
         row.add(self.box, 0, on_top=True)
         row.add(right)
         column = QVBoxLayout(self)

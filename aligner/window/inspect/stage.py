@@ -25,6 +25,7 @@ from aligner.window.open_job import OpenJob
 from aligner.window.widgets.folding_row import FoldingRow
 from aligner.window.widgets.labels import label, main_button
 from aligner.window.widgets.part_stack import PartStack
+from aligner.window.widgets.standing_foot import StandingFoot
 from aligner.window.widgets.wrapping_row import WrappingRow
 
 
@@ -62,21 +63,22 @@ class InspectStage(QWidget):
         self._stack.addWidget(self.large)
         self.count = label("", "quiet")
         self.next = main_button(say("Next   Enter"))
-        foot = WrappingRow()
+        self._foot = QWidget()
+        foot = WrappingRow(self._foot)
         foot.add(self.count)
         foot.add_room()
         foot.add(self.next)
         right = QWidget()
-        inside = QVBoxLayout(right)
-        inside.setContentsMargins(0, 0, 0, 0)
-        inside.addWidget(self._stack, 1)
-        inside.addLayout(foot)
+        self._beside_list = QVBoxLayout(right)
+        self._beside_list.setContentsMargins(0, 0, 0, 0)
+        self._beside_list.addWidget(self._stack, 1)
+        self._beside_list.addWidget(self._foot)
         row = FoldingRow(theme, last_on_top=True)
         row.add(self.list, 0)
         row.add(right)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(row)
+        row.folded.connect(self._place_foot)
+        self._page = StandingFoot(self, theme, row, self._foot)
+        self._place_foot(is_folded=False)
         self.list.chosen.connect(self._choose)
         self.list.given.connect(self._give)
         self.list.entered.connect(self._enter)
@@ -137,11 +139,18 @@ class InspectStage(QWidget):
         if self._stack.currentWidget() is self.large:
             return
         panel = self.panels.get(self._in_hand)
-        self._stack.setCurrentWidget(panel or self.parts)
+        shown: QWidget = panel or self.parts
+        if self._stack.currentWidget() is not shown:
+            self._stack.setCurrentWidget(shown)
+            self._page.go_to_top()
         if panel is not None:
             QWidget.setTabOrder(panel.photographs.add, self.next)  # as the eye goes
         is_finished = self._in_hand == PARTS and self._inspection.next_place is None
         self.next.setText(say("Go on to Build   Enter") if is_finished else say("Next   Enter"))
+
+    def _place_foot(self, is_folded: bool) -> None:
+        """Folded, the page scrolls, and the foot stays below it, where it is always in sight."""
+        (self._page if is_folded else self._beside_list).addWidget(self._foot)
 
     def _choose(self, place: Place) -> None:
         self._show_photograph_no_more()

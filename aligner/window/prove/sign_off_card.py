@@ -5,13 +5,14 @@ from __future__ import annotations
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QWidget
+from PySide6.QtWidgets import QLineEdit, QPushButton, QWidget
 
 from aligner.drawing.theme import ROOM, Theme
 from aligner.job import SignOff
 from aligner.language import say
 from aligner.window.widgets.labels import Card, label, main_button, set_tone
 from aligner.window.widgets.page import wrapping
+from aligner.window.widgets.wrapping_row import WrappingRow
 
 
 class SignOffCard(Card):
@@ -40,15 +41,16 @@ class SignOffCard(Card):
         self.name.setMinimumWidth(theme.px(260))
         self.on = label("")
         self.button = main_button(say("Sign off"))
-        self.who = label("", "value")
+        self.who = label("", "value", wraps=True)
+        self.who.setMinimumWidth(theme.px(260))
         self.open_again = QPushButton(say("Open again"))
         for button in (self.button, self.open_again):
             button.setAccessibleName(button.text())
-        line = QHBoxLayout()
-        line.setSpacing(ROOM)
-        for widget in (self.name, self.on, self.button, self.who, self.open_again):
-            line.addWidget(widget)
-        line.addStretch(1)
+        line = WrappingRow(spacing=ROOM)
+        for widget in (self.name, self.on, self.button):
+            line.add(widget)
+        line.add(self.who, 1)
+        line.add(self.open_again)
         self.refusal = wrapping("")
         self.column.addLayout(line)
         self.column.addWidget(self.refusal)

@@ -66,6 +66,7 @@ class ProveStage(QWidget):
     ) -> None:
         super().__init__()
         self._open_job = open_job
+        self._theme = theme
         self._show = show
         self._today = today or (lambda: now().date())
         self._summary: list[list[Cell]] = []
@@ -109,7 +110,7 @@ class ProveStage(QWidget):
         if not tightening.is_finished:
             return (
                 say("Finish the tightening list first."),
-                f"{self._list_words()}. {say('The checks can be begun meanwhile.')}",
+                f"{begun(self._list_words())}. {say('The checks can be begun meanwhile.')}",
             )
         waiting = open_checks(job)
         if waiting:
@@ -168,11 +169,17 @@ class ProveStage(QWidget):
         return found
 
     def begin(self) -> None:
-        """Put the keyboard on the first check that is open, or on the page."""
-        signed = self._open_job.job.prove.sign_off is not None
-        open_ticks = (row.tick for row in self.rows.values() if not row.tick.isChecked())
-        first = None if signed else next(open_ticks, None)
-        (first or self.page).setFocus(Qt.FocusReason.OtherFocusReason)
+        """Put the keyboard on the first check that is open and bring it into sight."""
+        is_signed = self._open_job.job.prove.sign_off is not None
+        rows = self.recheck_card.rows.values() if is_signed else self.rows.values()
+        first = next((row for row in rows if not row.tick.isChecked()), None)
+        if first is None:
+            self.page.setFocus(Qt.FocusReason.OtherFocusReason)
+            self.page.verticalScrollBar().setValue(0)
+        else:
+            first.tick.setFocus(Qt.FocusReason.OtherFocusReason)
+            self.page.widget().layout().activate()
+            self.page.ensureWidgetVisible(first, 0, self._theme.px(90))
 
     def refresh(self) -> None:
         """Show the job as it is now; nothing that is being typed is touched."""

@@ -94,6 +94,7 @@ class PickCard(Card):
         self.name = NameLine(say("what came off"), say("name, then Enter"))
         self.name.setMinimumHeight(theme.px(36))
         self.usual = UsualList()
+        self.usual.setMinimumHeight(theme.px(132))
         self.said = label("", "small", wraps=True, tone="attention")
         self.column.addWidget(self.name)
         self.column.addWidget(label(say("usual things, Down to pick"), "small"))

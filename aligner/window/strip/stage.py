@@ -6,7 +6,7 @@ from collections.abc import Callable
 from datetime import datetime
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
 from aligner.assessment.strip import StripAssessment, StripSubject
 from aligner.drawing.theme import GAP, ROOM, Theme
@@ -21,6 +21,7 @@ from aligner.window.strip.views import StripView, StripViewRow
 from aligner.window.strip.words import Said, sentence_words
 from aligner.window.widgets.labels import main_button
 from aligner.window.widgets.part_stack import PartStack
+from aligner.window.widgets.standing_foot import StandingFoot
 from aligner.window.widgets.wrapping_row import WrappingRow
 
 
@@ -29,9 +30,11 @@ class StripStage(QWidget):
 
     Signals:
         finished: the person goes on to look at the parts.
+        sheet_wanted: the fasteners are to be given, on the Bike stage.
     """
 
     finished = Signal()
+    sheet_wanted = Signal()
 
     def __init__(
         self,
@@ -58,16 +61,14 @@ class StripStage(QWidget):
         self._stack = PartStack()
         for page in self._pages.values():
             self._stack.addWidget(page)
-        foot = WrappingRow(spacing=ROOM)
+        below = QWidget()
+        foot = WrappingRow(below, spacing=ROOM)
         foot.add(self.views)
         foot.add(self.loosen.door, 1)
         foot.add_room()
         foot.add(self.go_on)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(GAP)
-        column.addWidget(self._stack, 1)
-        column.addLayout(foot)
+        self._page = StandingFoot(self, theme, self._stack, below)
+        self._page.setSpacing(GAP)
         self.views.chosen.connect(self._open)
         self.go_on.clicked.connect(self._go_on)
         self.as_found.went_on.connect(self._to_button)
@@ -109,6 +110,8 @@ class StripStage(QWidget):
         match self._view:
             case StripView.AS_FOUND:
                 self.as_found.begin()
+            case StripView.LOOSEN if self._is_without_list:
+                self._to_button()
             case StripView.LOOSEN:
                 self.loosen.begin()
             case _ if self._found.is_finished and self._found.to_go_back and self._is_refitting:
@@ -143,10 +146,17 @@ class StripStage(QWidget):
         self.as_found.begin(reads)
 
     def _go_on(self) -> None:
-        if self._leads_to_loosen:
+        if self._is_without_list:
+            self.sheet_wanted.emit()
+        elif self._leads_to_loosen:
             self._open(StripView.LOOSEN)
         else:
             self.finished.emit()
+
+    @property
+    def _is_without_list(self) -> bool:
+        """Whether there is nothing to loosen because the sheet lists no fasteners."""
+        return self._view is StripView.LOOSEN and not self._found.steps
 
     @property
     def _leads_to_loosen(self) -> bool:
@@ -159,11 +169,15 @@ class StripStage(QWidget):
 
     def _show_view(self) -> None:
         self.views.show_view(self._view)
-        self._stack.setCurrentWidget(self._pages[self._view])
+        if self._stack.currentWidget() is not self._pages[self._view]:
+            self._stack.setCurrentWidget(self._pages[self._view])
+            self._page.go_to_top()
         is_loosen = self._view is StripView.LOOSEN
-        self.loosen.door.setVisible(is_loosen)
-        self.go_on.setVisible(not is_loosen)
-        if self._leads_to_loosen:
+        self.loosen.door.setVisible(is_loosen and not self._is_without_list)
+        self.go_on.setVisible(not is_loosen or self._is_without_list)
+        if self._is_without_list:
+            self.go_on.setText(say("Go to Bike   Enter"))
+        elif self._leads_to_loosen:
             self.go_on.setText(say("Go on to Loosen   Enter"))
         else:
             self.go_on.setText(say("Go on to Inspect   Enter"))

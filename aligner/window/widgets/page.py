@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import ROOM
 from aligner.window.widgets.labels import Card, label
-from aligner.window.widgets.whole_scroller import WholeScroller
+from aligner.window.widgets.whole_scroller import FlowingContent, WholeScroller
 
 #: What stands in one place of a table: the words, and "attention" where something is missing.
 Cell = tuple[str, str]
@@ -23,7 +23,7 @@ class Page(WholeScroller):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAccessibleName(name)
         self._cards: list[QWidget] = []
-        content = QWidget()
+        content = FlowingContent()
         self._column = QVBoxLayout(content)
         self._column.setContentsMargins(0, 0, ROOM, 0)
         self._column.setSpacing(ROOM)

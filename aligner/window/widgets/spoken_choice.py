@@ -37,6 +37,8 @@ class SpokenChoice(QComboBox):
         painter = QStylePainter(self)
         option = QStyleOptionComboBox()
         self.initStyleOption(option)
+        if self.currentIndex() < 0:  # Qt itself shows it only where it paints the choice
+            option.currentText = self.placeholderText()
         style = QStyle.SubControl.SC_ComboBoxEditField
         room = self.style().subControlRect(QStyle.ComplexControl.CC_ComboBox, option, style, self)
         end = Qt.TextElideMode.ElideRight

@@ -7,7 +7,19 @@ from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QObject, QSize, Qt
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QFrame, QScrollArea
+from PySide6.QtWidgets import QFrame, QScrollArea, QWidget
+
+
+class FlowingContent(QWidget):
+    """What a scroller holds, as high as its lines need at the width it has, and no higher.
+
+    The trap: Qt takes the height at the least width for the least height. Lines break far more
+    often there, so that a wide page would scroll on into an empty part.
+    """
+
+    def minimumSizeHint(self) -> QSize:
+        least = super().minimumSizeHint()
+        return QSize(least.width(), 0) if self.hasHeightForWidth() else least
 
 
 class WholeScroller(QScrollArea):
