@@ -14,13 +14,14 @@ from pathlib import Path
 
 from aligner.assessment import Assessment, assess
 from aligner.job import Align, Job
+from aligner.job.inspection_points import point_of
 from aligner.language import marked, say
 from aligner.sheet.quantities import Quantity
 from aligner.storage.files import write_whole
 from aligner.storage.places import free_path
 
 #: The heads of the columns, one text for each table.
-_READING_HEAD = marked("when_read,what,side,number,value_mm,as_typed,gauge,put_by_at")
+_READING_HEAD = marked("when_read,what,side,number,value_mm,as_typed,gauge,put_by_at,point")
 _TORQUE_HEAD = marked(
     "step,what,fastener,bolts,pass,passes,target_nm,low_nm,high_nm,"
     "done,logged_nm,as_typed,wrench,at,reason"
@@ -75,7 +76,11 @@ def write_tables(job: Job, path: Path) -> tuple[Path, Path]:
 
 
 def readings_table(job: Job) -> str:
-    """Every length that was read, one to a record, the earliest attempt first; lengths in mm."""
+    """Every length that was read, one to a record, the earliest attempt first; lengths in mm.
+
+    A point that was inspected has its name in the language spoken, and its key in the last column:
+    by that the tables of several years or languages are put together.
+    """
     records: list[Record] = []
     found = job.as_found.protrusion
     for side in ("left", "right"):
@@ -93,7 +98,12 @@ def readings_table(job: Job) -> str:
     for each in job.inspect.found:
         side = each.side or ""
         records += _records(
-            say("inspected", meaning="in a table"), each.point, side, each.readings, each.gauge
+            say("inspected", meaning="in a table"),
+            say(point_of(each.point).name),
+            side,
+            each.readings,
+            each.gauge,
+            point=each.point,
         )
     build, built = job.build, say("built", meaning="in a table")
     for side in ("left", "right"):
@@ -159,10 +169,11 @@ def _records(
     readings: Sequence[Quantity],
     gauge: str | None,
     closed: str = "",
+    point: str = "",
 ) -> Iterable[Record]:
     side = _side_words(side)
     for number, reading in enumerate(readings, start=1):
-        yield when, what, side, number, reading.value, str(reading), gauge or "", closed
+        yield when, what, side, number, reading.value, str(reading), gauge or "", closed, point
 
 
 def _side_words(side: str) -> str:

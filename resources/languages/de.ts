@@ -4735,8 +4735,8 @@
     </message>
     <message>
       <location filename="aligner/report/tables.py" />
-      <source>when_read,what,side,number,value_mm,as_typed,gauge,put_by_at</source>
-      <translation>wann_gemessen,was,Seite,Nummer,Wert_mm,wie_eingegeben,Messmittel,abgelegt_am</translation>
+      <source>when_read,what,side,number,value_mm,as_typed,gauge,put_by_at,point</source>
+      <translation>wann_gemessen,was,Seite,Nummer,Wert_mm,wie_eingegeben,Messmittel,abgelegt_am,Prüfpunkt</translation>
     </message>
     <message>
       <location filename="aligner/report/tables.py" />

@@ -11,7 +11,7 @@ from aligner.assessment import assess
 from aligner.assessment.inspection import assess_inspection
 from aligner.data_files import demo
 from aligner.job import Job
-from aligner.job.edits_inspect import with_finding, with_note
+from aligner.job.edits_inspect import with_finding, with_note, with_readings
 from aligner.job.inspect import Finding
 from aligner.language import speak
 from aligner.report.bench_list import bench_list_bytes
@@ -19,6 +19,7 @@ from aligner.report.card import card_bytes
 from aligner.report.parts_list import parts_text, parts_to_replace
 from aligner.report.tables import readings_table, torques_table
 from aligner.sheet import Side
+from aligner.sheet.quantities import Length
 from aligner.storage.document_file import load_job
 from aligner.units.preferred import Preferred
 
@@ -36,7 +37,9 @@ GERMAN = {
     "To watch: nothing": "Zu beobachten: nichts",
     "unsettled": "nicht entschieden",
     "within": "in der Toleranz",
-    "when_read,what,side,number,value_mm,as_typed,gauge,put_by_at": "wann,was,wo,Nr,mm,so,mit,ab",
+    "when_read,what,side,number,value_mm,as_typed,gauge,put_by_at,point": (
+        "wann,was,wo,Nr,mm,so,mit,ab,Punkt"
+    ),
 }
 
 
@@ -123,7 +126,28 @@ def test_the_parts_list_keeps_the_large_letters_of_the_language():
 def test_tables_have_heads_in_the_language_and_numbers_a_machine_reads():
     job = demo_job("fellside-left-leg-high")
     head, first, *_ = readings_table(job).splitlines()
-    assert head == "wann,was,wo,Nr,mm,so,mit,ab"
+    assert head == "wann,was,wo,Nr,mm,so,mit,ab,Punkt"
     assert first.split(",")[4] == "5"
     assert ",5.1," in readings_table(job)
     assert ",11.5," in torques_table(assess(job))
+
+
+def read_with_a_dial(point):
+    readings = tuple(Length.typed(text) for text in ("0.08 mm", "0.1 mm"))
+    return with_readings(Job(), (point, Side.LEFT), readings)
+
+
+@pytest.mark.usefixtures("german")
+def test_an_inspected_point_has_its_name_in_the_language_and_its_key_beside_it():
+    job = read_with_a_dial("tube_runout")
+    _, first, second = readings_table(job).splitlines()
+    cells = first.split(",")
+    assert (cells[1], cells[-1]) == ("Rundlauf Standrohr", "tube_runout")
+    assert second.endswith(",tube_runout")
+    speak("en")
+    assert readings_table(job).splitlines()[1].split(",")[1] == "Tube runout"
+
+
+def test_a_point_that_is_on_no_list_any_more_stands_by_its_key():
+    cells = readings_table(read_with_a_dial("old_point")).splitlines()[1].split(",")
+    assert (cells[1], cells[-1]) == ("Old point", "old_point")
