@@ -10,6 +10,7 @@ from __future__ import annotations
 import json
 import math
 from collections.abc import Callable
+from dataclasses import replace
 from functools import cache
 from typing import Any
 
@@ -51,7 +52,9 @@ def paint_sketch(painter: QPainter, theme: Theme, room: QRectF, name: str) -> No
     scale = min(room.width() / WIDTH, room.height() / HEIGHT)
     left = room.center().x() - scale * WIDTH / 2
     top = room.center().y() - scale * HEIGHT / 2
-    sketch = _Sketch(painter, theme, QPointF(left, top), scale)
+    # Words as much larger as the drawing is, and no more: they would not go beside their things.
+    fitting = replace(theme, text_scale=min(theme.text_scale, scale))
+    sketch = _Sketch(painter, fitting, QPointF(left, top), scale)
     for kind, *given in sketches()[name]:
         _KINDS[kind](sketch, *given)
 

@@ -103,8 +103,9 @@ class PagesBeside:
             page.step.door.ticked.connect(self._window.sound)
             return page
 
-        page = self._page("bench", make)
-        page.show_stage(stage, self._window.page(stage).sentence)
+        page, own = self._page("bench", make), self._window.page(stage)
+        own.refresh()  # it may not have been on the screen yet, and then has nothing to say
+        page.show_stage(stage, own.sentence)
         return page
 
     def _page(self, name: str, make: Callable[[], Any]) -> Any:

@@ -338,3 +338,14 @@ def test_another_job_takes_what_was_being_typed_away(qtbot, bench):
     assert view.align.cell.text() == ""
     keys(qtbot, ENTER)
     assert view.open_job.job.align.protrusion.left == ()
+
+
+@pytest.mark.parametrize("stage", [Stage.ALIGN, Stage.TIGHTEN, Stage.BIKE])
+def test_the_largest_text_needs_no_wider_window(bench, stage):
+    view = bench(true_job(), stage, scale=2.0)
+    assert view.minimumSizeHint().width() <= view.width() == 1280
+
+
+def test_what_comes_next_is_said_once(bench):
+    view = bench(true_job(), Stage.TIGHTEN)
+    assert view.step.next.text == "Next: Stem nut: back off by 180°"

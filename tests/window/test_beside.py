@@ -8,6 +8,7 @@ from aligner.assessment import Stage
 from aligner.drawing.theme import Appearance, theme_for
 from aligner.job import Job
 from aligner.storage.document_file import load_job, save_job
+from aligner.window.bench.view import BenchView
 from aligner.window.history.page import HistoryPage
 from aligner.window.language import speak_language
 from aligner.window.main_window import MainWindow
@@ -214,3 +215,14 @@ def test_another_language_is_spoken_at_once_everywhere_and_taken_back(qtbot, set
     assert (all_menus(window), stage_names(window), window.sentence.text()) == english
     window.go_to(Stage.ALIGN)
     assert window.sentence.text() == english_align
+
+
+@pytest.mark.parametrize(
+    "stage", [each for each in Stage if each not in (Stage.ALIGN, Stage.TIGHTEN)]
+)
+def test_the_bench_view_of_a_stage_that_was_not_opened_yet_says_what_to_do(qtbot, stage):
+    window = on_screen(qtbot, MainWindow(theme_for(Appearance.LIGHT), now=Clock()))
+    window.show_bench_of(stage)
+    page = window.findChild(BenchView)
+    assert page.rest_words.isVisible()
+    assert page.rest_words.text.endswith((".", "?"))

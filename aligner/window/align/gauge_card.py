@@ -39,7 +39,7 @@ class UseCard(Card):
         self._show = show
         self._open_job = open_job
         self._grid = QGridLayout()
-        for column, share in enumerate((3, 6, 5)):
+        for column, share in enumerate((4, 6, 5)):
             self._grid.setColumnStretch(column, share)
         self.column.addLayout(self._grid)
         self.choices: list[Choice] = []
