@@ -11,7 +11,6 @@ neither in English nor in the language spoken: nothing here needs Qt, and few jo
 from __future__ import annotations
 
 from functools import cache
-from xml.etree import ElementTree
 
 from aligner.data_files import resource
 from aligner.language.said import LANGUAGES, say
@@ -29,6 +28,8 @@ def in_other_languages(text: str) -> tuple[str, ...]:
 
 @cache
 def _translations() -> dict[str, tuple[str, ...]]:
+    from xml.etree import ElementTree  # late: the window starts without it
+
     found: dict[str, tuple[str, ...]] = {}
     for language in LANGUAGES:
         path = resource("languages") / f"{language}.ts"
