@@ -12,6 +12,7 @@ from aligner.job.edits_align import with_attempt_closed
 from aligner.storage.document_file import load_job
 from aligner.units.preferred import Preferred
 from aligner.window.bench.view import BenchView
+from aligner.window.language import speak_language
 from aligner.window.open_job import OpenJob
 from aligner.window.widgets.style_sheet import style_sheet
 from tests.window.conftest import Clock
@@ -46,6 +47,14 @@ def bench(qtbot):
         return made
 
     return make
+
+
+@pytest.fixture
+def german(qapp):
+    """German is spoken while the test runs."""
+    speak_language("de")
+    yield
+    speak_language("en")
 
 
 def keys(qtbot, *presses):
@@ -341,7 +350,7 @@ def test_another_job_takes_what_was_being_typed_away(qtbot, bench):
 
 
 @pytest.mark.parametrize("stage", [Stage.ALIGN, Stage.TIGHTEN, Stage.BIKE])
-def test_the_largest_text_needs_no_wider_window(bench, stage):
+def test_the_largest_text_of_the_longest_words_needs_no_wider_window(bench, german, stage):
     view = bench(true_job(), stage, scale=2.0)
     assert view.minimumSizeHint().width() <= view.width() == 1280
 
