@@ -17,6 +17,6 @@ def application(qapp):
 
 @pytest.fixture(autouse=True)
 def _widgets_go_with_their_test():
-    """Widgets that a test let go are gone before the next: Qt would keep them for its event loop."""
+    """What a test let go is gone before the next: Qt would keep it for its event loop."""
     yield
     QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
