@@ -8847,6 +8847,11 @@
     </message>
     <message>
       <location filename="aligner/window/bike/fastener_details.py" />
+      <source>e.g. 100 km</source>
+      <translation>z. B. 100 km</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/bike/fastener_details.py" />
       <source>note</source>
       <translation>Notiz</translation>
     </message>
@@ -8954,6 +8959,11 @@
       <location filename="aligner/window/bike/fastener_row.py" />
       <source>thread</source>
       <translation>Gewinde</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/bike/fastener_row.py" />
+      <source>e.g. M8x1.25</source>
+      <translation>z. B. M8x1.25</translation>
     </message>
     <message>
       <location filename="aligner/window/bike/fastener_row.py" />
@@ -9403,7 +9413,7 @@
     </message>
     <message>
       <location filename="aligner/window/bike/values.py" />
-      <source>only equal heights are asked for</source>
+      <source>equal heights only</source>
       <translation>nur gleich hoch</translation>
     </message>
     <message>
@@ -10567,7 +10577,7 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="aligner/window/build/sheet_card.py" />
-      <source>what goes in, from the bottom up</source>
+      <source>what goes in, bottom up</source>
       <translation>Einbau von unten nach oben</translation>
     </message>
     <message>
