@@ -8,7 +8,7 @@ read, both count, and the graver one speaks.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from aligner.assessment.notice import Notice, attention, note, refused
 from aligner.assessment.readings import (
@@ -23,6 +23,7 @@ from aligner.assessment.readings import (
     unproved,
 )
 from aligner.errors import AlignerError
+from aligner.frozen import dataclass
 from aligner.gauging import Advice, Term, Verdict, combine, settling_advice
 from aligner.geometry import Corner, ForkDimensions, InLine, from_bars, from_plate, from_spread
 from aligner.job import BarReadings, InLineReadings, Job, PlateReadings, SpreadReadings

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cache
 from itertools import pairwise
 from typing import Literal, get_args
@@ -16,6 +15,7 @@ from typing import Literal, get_args
 from aligner.errors import AlignerError
 from aligner.fastening.order_tables import rows, table
 from aligner.fastening.words import written
+from aligner.frozen import dataclass
 from aligner.language import marked, say
 
 Side = Literal["left", "right", ""]

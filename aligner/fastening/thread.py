@@ -8,10 +8,10 @@ from __future__ import annotations
 
 import math
 import re
-from dataclasses import dataclass
 
 from aligner.errors import AlignerError
 from aligner.fastening.words import written
+from aligner.frozen import dataclass
 from aligner.language import say
 
 

@@ -9,9 +9,10 @@ from __future__ import annotations
 import os
 import sys
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from pathlib import Path
 
+from aligner.frozen import dataclass
 from aligner.language import say
 
 APPLICATION = "Aligner"

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from aligner.frozen import dataclass
 from aligner.units.dimension import ANGLE, DISTANCE, LENGTH, TORQUE, VOLUME, Dimension
 from aligner.units.shown import shown
 
