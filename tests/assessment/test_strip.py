@@ -163,7 +163,8 @@ def test_a_height_below_the_face_is_negative_and_the_difference_says_which_is_mo
     job = with_as_found(job, "protrusion.right", (SignedLength.typed("1/16 in"),))
     rows = {row.name: row.words for row in assess_strip(job).as_found_rows()}
     assert rows["left height"].startswith("-1.50") or rows["left height"].startswith("−1.50")
-    assert rows["heights, difference"].startswith("left 3.09 mm less than right")  # 1/16 in is 1.5875 mm
+    difference = "left 3.09 mm less than right"  # 1/16 in is 1.5875 mm
+    assert rows["heights, difference"].startswith(difference)
     inches = {row.name: row.words for row in assess_strip(job).as_found_rows(Preferred("in"))}
     assert inches["right height"].endswith(" in")
 

@@ -78,6 +78,7 @@ class HeightCard(DrawingCard):
         self._as_found = label("", "small", wraps=True)
         self._as_found.setAlignment(Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop)
         self._as_found.setParent(self)
+        self._as_found_placed = ("", 0)
 
     def show_job(self, job: Job, assessment: Assessment) -> None:
         """Show a job's readings and what follows from them."""
@@ -138,6 +139,10 @@ class HeightCard(DrawingCard):
     def _place_as_found(self, room: QRectF, box: int) -> None:
         """Between the boxes: where the heights are read now stands what they were."""
         between = int(room.width()) - 2 * box - 2 * self.theme.px(8)
+        placed = (self._as_found.text(), between)
+        if placed == self._as_found_placed:
+            return  # most keys leave it as it is
+        self._as_found_placed = placed
         high = self._as_found.heightForWidth(between)
         left = int(room.left()) + box + self.theme.px(8)
         self._as_found.setGeometry(left, int(room.top()) + self.theme.px(4), between, high)
