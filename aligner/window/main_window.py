@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 from datetime import datetime
+from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -35,13 +36,14 @@ from aligner.job.stamps import now_here
 from aligner.language import say
 from aligner.units.preferred import Preferred
 from aligner.window.beside import PagesBeside
-from aligner.window.files.autosave import Autosave
+from aligner.window.files.autosave import Autosave, say_no_copy
 from aligner.window.files.background import Background
 from aligner.window.files.document_watch import DocumentWatch
 from aligner.window.files.file_menu import FileMenu
 from aligner.window.files.filing import Filing
 from aligner.window.files.printing import Printing
 from aligner.window.files.recent import RecentFiles
+from aligner.window.kept_words import kept_words, title_words
 from aligner.window.language import language_for, speak_language
 from aligner.window.measuring.help import MeasuringHelp
 from aligner.window.menus import fill_menus
@@ -300,16 +302,8 @@ class MainWindow(QMainWindow):
 
     def _keep_recovery_copies(self, folder: Path, now: Callable[[], datetime]) -> None:
         autosave = Autosave(self.open_job, self._background, now, folder, self)
+        autosave.failed.connect(partial(say_no_copy, self.question))
         self._watch.copy = lambda: autosave.copy
-        autosave.failed.connect(
-            lambda words: self.question.ask(
-                say(
-                    "No recovery copy can be written; save the job now and then. {why}.", why=words
-                ),
-                [(say("Understood"), lambda: None)],
-                takes_keyboard=False,
-            )
-        )
         self._autosave = autosave
 
     def _refresh(self) -> None:
@@ -323,19 +317,8 @@ class MainWindow(QMainWindow):
         self._say_kept()
 
     def _say_kept(self) -> None:
-        path = self.open_job.path
-        if self.open_job.has_unsaved_edits:
-            words = say("edits not saved")
-        elif self.open_job.only_read:
-            words = say("open to read")
-        else:
-            words = (
-                say("saved in {file}", file=path.name) if path else say("not saved in a file yet")
-            )
-        self.stages.show_kept(words)
-        name = path.name if path else say("new job")
-        only_read = f" ({say('to read')})" if self.open_job.only_read else ""
-        self.setWindowTitle(f"{name}[*]{only_read} - Aligner")
+        self.stages.show_kept(kept_words(self.open_job))
+        self.setWindowTitle(title_words(self.open_job))
         self.setWindowModified(self.open_job.has_unsaved_edits)
 
     def _fill_menus(self) -> None:

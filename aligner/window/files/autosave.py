@@ -15,9 +15,11 @@ from pathlib import Path
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from aligner.job import Job
+from aligner.language import say
 from aligner.storage.document_file import DocumentFile
 from aligner.window.files.background import Background
 from aligner.window.open_job import OpenJob
+from aligner.window.widgets.question_bar import QuestionBar
 
 WAIT_MS = 1000
 
@@ -114,6 +116,15 @@ class Autosave(QObject):
             return  # dropped meanwhile
         self._copy, self._kept = came, (job, file)
         self.kept.emit()
+
+
+def say_no_copy(question: QuestionBar, why: str) -> None:
+    """Say in the window that no recovery copy can be written."""
+    question.ask(
+        say("No recovery copy can be written; save the job now and then. {why}.", why=why),
+        [(say("Understood"), lambda: None)],
+        takes_keyboard=False,
+    )
 
 
 def _written_copy(
