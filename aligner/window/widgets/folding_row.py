@@ -69,7 +69,8 @@ class FoldingRow(QWidget):
         """
         top = Qt.AlignmentFlag.AlignTop
         self._row.addWidget(part, share, top if on_top else Qt.AlignmentFlag(0))
-        self._give_height(part)
+        if self.is_folded:
+            self._give_height(part)
 
     def minimumSizeHint(self) -> QSize:
         """As narrow as the widest part: the row folds before it is cut off."""
@@ -91,12 +92,14 @@ class FoldingRow(QWidget):
         between = self._row.spacing() * max(len(least) - 1, 0)
         wanted = max(self._theme.px(self._wanted), sum(least) + between)
         is_folded = len(least) > 1 and self.contentsRect().width() < wanted
-        if is_folded is not self.is_folded:
+        was_folded = self.is_folded
+        if is_folded is not was_folded:
             side_by_side = QBoxLayout.Direction.LeftToRight
             self._row.setDirection(self._folded if is_folded else side_by_side)
             self.folded.emit(is_folded)
-        for part in self._parts():
-            self._give_height(part)
+        if is_folded or was_folded:  # while folded, a part may have got another list
+            for part in self._parts():
+                self._give_height(part)
 
     def _give_height(self, part: QWidget) -> None:
         """While folded, show a part whole, or enough of a list."""
