@@ -13,6 +13,7 @@ from functools import lru_cache
 from aligner.assessment.as_found import AsFoundRow, as_found_rows, has_heights_as_found
 from aligner.assessment.fasteners import joints_of, rules_of
 from aligner.assessment.notice import Notice, attention, note
+from aligner.assessment.the_very import TheVery
 from aligner.assessment.tightening import StepStanding, StepState
 from aligner.errors import AlignerError
 from aligner.fastening.joints import Joint
@@ -174,9 +175,7 @@ def assess_strip(job: Job) -> StripAssessment:
         text = say("Give the fasteners on Bike first.")
         return StripAssessment(job, notices=(attention("sheet.fasteners", text),))
     try:
-        kind = job.sheet.fork.kind
-        fork = kind.value if kind else ""
-        found = _planned(joints_of(job.sheet), rules_of(job.sheet), fork, spoken())
+        found = _plan_for(TheVery(job.sheet), spoken())
     except AlignerError as error:
         return StripAssessment(job, notices=(attention("sheet.fasteners", f"{error}."),))
     done = ticked_steps(job.strip.log)
@@ -193,6 +192,13 @@ def assess_strip(job: Job) -> StripAssessment:
         standings.append(StepStanding(number, step, state, entry, waits_for))
     notices = tuple(note("sheet.rules", str(text)) for text in found.overridden)
     return StripAssessment(job, tuple(standings), notices)
+
+
+@lru_cache(maxsize=2)
+def _plan_for(of: TheVery, language: str) -> Plan:
+    kind = of.sheet.fork.kind
+    fork = kind.value if kind else ""
+    return _planned(joints_of(of.sheet), rules_of(of.sheet), fork, language)
 
 
 @lru_cache(maxsize=16)

@@ -14,6 +14,7 @@ from aligner.assessment.fasteners import fastener_notices, joints_of, rules_of, 
 from aligner.assessment.freshness import clock_notices, why_stale
 from aligner.assessment.log_questions import log_notices
 from aligner.assessment.notice import Notice, attention, note
+from aligner.assessment.the_very import TheVery
 from aligner.assessment.wrenches import ToolForStep, Tools, tools_of
 from aligner.errors import AlignerError
 from aligner.fastening.joints import Joint, UnusableJoint
@@ -103,7 +104,7 @@ def assess_tightening(
         asks_for_in_line: whether the plan holds for the legs being in line.
         now: the time, by which readings dated ahead of it are told; `None` if not known.
     """
-    told = _about_fasteners(_TheVery(job.sheet), spoken())
+    told = _about_fasteners(TheVery(job.sheet), spoken())
     try:
         made = plan_for(job.sheet, asks_for_in_line=asks_for_in_line)
     except UnusableJoint as error:
@@ -218,25 +219,8 @@ def _waits_for(
     return why_stale(job, step, steps, done_since.get(step.reads, ()), now)
 
 
-class _TheVery:
-    """A sheet as a key, by which one it is and not by what stands on it.
-
-    It is a value, but one too large to be hashed at every keystroke, and an edit of readings
-    keeps the very same one.
-    """
-
-    def __init__(self, sheet: Sheet) -> None:
-        self.sheet = sheet
-
-    def __eq__(self, other: object) -> bool:
-        return isinstance(other, _TheVery) and self.sheet is other.sheet
-
-    def __hash__(self) -> int:
-        return id(self.sheet)
-
-
 @lru_cache(maxsize=2)
-def _about_fasteners(of: _TheVery, _language: str) -> tuple[Notice, ...]:
+def _about_fasteners(of: TheVery, _language: str) -> tuple[Notice, ...]:
     """What there is to ask about the fasteners, in the language spoken."""
     return fastener_notices(of.sheet)
 
@@ -247,11 +231,11 @@ def plan_for(sheet: Sheet, *, asks_for_in_line: bool) -> Plan:
     Raises:
         AlignerError: rules that cannot all be kept, or that name what is not there.
     """
-    return _plan_for(_TheVery(sheet), asks_for_in_line, spoken())
+    return _plan_for(TheVery(sheet), asks_for_in_line, spoken())
 
 
 @lru_cache(maxsize=2)
-def _plan_for(of: _TheVery, asks_for_in_line: bool, language: str) -> Plan:
+def _plan_for(of: TheVery, asks_for_in_line: bool, language: str) -> Plan:
     joints, rules, fork = joints_of(of.sheet), rules_of(of.sheet), of.sheet.fork.kind.value
     return _planned(joints, rules, asks_for_in_line, fork, language)
 
