@@ -7,13 +7,14 @@ explained, and the readings that can be read go on counting.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import lru_cache
 
 from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLineEdit, QSizePolicy, QVBoxLayout
 
 from aligner.drawing.theme import Theme
-from aligner.language import begun, say
+from aligner.language import begun, say, spoken
 from aligner.sheet.quantities import Quantity
 from aligner.units import UnreadableQuantity
 from aligner.window.measuring.guides import measured_by
@@ -208,13 +209,7 @@ class ReadingBox(QFrame):
         return tuple(readings)
 
     def _refusal_of(self, cell: ReadingCell) -> str:
-        if not cell.text().strip():
-            return ""
-        try:
-            self._kind.typed(cell.text(), self._unit)
-        except UnreadableQuantity as refusal:
-            return str(refusal)
-        return ""
+        return _refusal(self._kind, cell.text(), self._unit, spoken())
 
     def _say_typed(self) -> None:
         self._mark_refusals()
@@ -254,3 +249,15 @@ class ReadingBox(QFrame):
             self.went_on.emit()
         else:
             self._cells[place + 1].setFocus(Qt.FocusReason.TabFocusReason)
+
+
+@lru_cache(maxsize=256)
+def _refusal(kind: type[Quantity], text: str, unit: str, _language: str) -> str:
+    """Why a text is no reading, in the language spoken; asked of every cell at every key."""
+    if not text.strip():
+        return ""
+    try:
+        kind.typed(text, unit)
+    except UnreadableQuantity as refusal:
+        return str(refusal)
+    return ""
