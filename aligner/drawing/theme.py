@@ -40,6 +40,7 @@ class Palette:
     edge: str
     ink: str
     quiet: str
+    hint: str
     accent: str
     on_accent: str
     accent_soft: str
@@ -58,6 +59,7 @@ LIGHT = Palette(
     edge="#85806f",
     ink="#1d2a31",
     quiet="#566067",
+    hint="#687178",
     accent="#0a5f73",
     on_accent="#ffffff",
     accent_soft="#d3e6e6",
@@ -76,6 +78,7 @@ DARK = Palette(
     edge="#76838c",
     ink="#eef1ef",
     quiet="#a9b4ba",
+    hint="#8a969d",
     accent="#5cc3d6",
     on_accent="#06222a",
     accent_soft="#204952",
@@ -94,6 +97,7 @@ HIGH_CONTRAST = Palette(
     edge="#ffffff",
     ink="#ffffff",
     quiet="#e4e4e4",
+    hint="#9a9a9a",
     accent="#7fe3ff",
     on_accent="#000000",
     accent_soft="#0d3540",
@@ -181,7 +185,7 @@ class Theme:
             (role.ButtonText, "ink"),
             (role.ToolTipBase, "card"),
             (role.ToolTipText, "ink"),
-            (role.PlaceholderText, "quiet"),
+            (role.PlaceholderText, "hint"),
             (role.Highlight, "accent"),
             (role.HighlightedText, "on_accent"),
             (role.Mid, "line"),

@@ -8,11 +8,12 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFormLayout, QHBoxLayout, QVBoxLayout, QWidget
 
-from aligner.drawing.theme import ROOM
+from aligner.drawing.theme import ROOM, Theme
 from aligner.language import marked, say
 from aligner.window.preferences import CHOICES, Preferences
 from aligner.window.widgets.labels import Card, label, main_button
 from aligner.window.widgets.spoken_choice import SpokenChoice
+from aligner.window.widgets.standing_foot import StandingFoot
 
 _NAMES = {
     "appearance": marked("Look"),
@@ -82,14 +83,17 @@ class PreferencesPage(QWidget):
         )
         self.back = main_button(say("Back to the job   Enter"))
         self.back.clicked.connect(self.left)
-        foot = QHBoxLayout()
-        foot.addStretch(1)
-        foot.addWidget(self.back)
-        column = QVBoxLayout(self)
+        foot, parts = QWidget(), QWidget()
+        button = QHBoxLayout(foot)
+        button.setContentsMargins(0, 0, 0, 0)
+        button.addStretch(1)
+        button.addWidget(self.back)
+        column = QVBoxLayout(parts)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(card)
         column.addStretch(1)
-        column.addLayout(foot)
+        sizes = Theme(text_scale=preferences.text_size / 100)
+        StandingFoot(self, sizes, parts, foot).setSpacing(ROOM)
 
     def sentence(self) -> tuple[str, ...]:
         """What the page is for."""

@@ -13,6 +13,7 @@ from aligner.drawing.theme import DARK, HIGH_CONTRAST, LIGHT
 TEXT = {
     "ink": ("ground", "side", "card", "accent_soft", "attention_soft", "tube", "slider", "bracket"),
     "quiet": ("ground", "side", "card"),
+    "hint": ("ground", "card"),
     "accent": ("ground", "card"),
     "attention": ("ground", "card"),
     "on_accent": ("accent",),

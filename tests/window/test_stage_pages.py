@@ -18,6 +18,7 @@ from aligner.storage.history import JobState
 from aligner.window.history.page import HistoryPage
 from aligner.window.language import speak_language
 from aligner.window.strip.views import StripView
+from aligner.window.widgets.labels import MainButton
 from tests.window.test_text_size import SIZES, faults, holder_of, let_go, settle, window_at
 
 CASES = list(product(SIZES, ("en", "de")))
@@ -78,6 +79,19 @@ def test_a_question_at_a_step_to_loosen_leaves_the_button_on_the_screen(window):
     assert is_whole(page.loosen.door.done)
     assert is_whole(page.loosen.card.big)
     page.loosen.door.leave()
+
+
+def test_the_button_that_starts_a_sheet_is_on_the_screen(window):
+    page = show(window, Job(), Stage.BIKE)
+    assert is_whole(page.start_card.start)
+    assert page.start_card.name.visibleRegion().boundingRect() == page.start_card.name.rect()
+
+
+def test_the_preferences_keep_the_way_back_on_the_screen(window):
+    window.show_preferences()
+    settle()
+    (button,) = (each for each in window.findChildren(MainButton) if each.isVisible())
+    assert is_whole(button)
 
 
 def test_without_fasteners_the_loosening_leads_to_the_bike(window):
@@ -195,17 +209,26 @@ def test_a_row_in_hand_stays_in_sight_as_the_words_over_the_list_grow(window):
         assert page.list.viewport().rect().contains(row), standing.title
 
 
-def test_hints_in_empty_lines_have_the_contrast_of_other_quiet_words(qtbot):
+def test_hints_in_empty_lines_have_their_own_colour_of_the_theme(qtbot):
     window = window_at(100)
     qtbot.addWidget(window)
     page = show(window, Job(), Stage.STRIP)
-    quiet = Theme().color("quiet")
+    hint = Theme().color("hint")
     lines = [line for line in page.findChildren(QLineEdit) if line.placeholderText()]
     assert lines
     for line in lines:
         line.ensurePolished()
-        assert line.palette().color(QPalette.ColorRole.PlaceholderText) == quiet
+        assert line.palette().color(QPalette.ColorRole.PlaceholderText) == hint
     let_go(window)
+
+
+def test_the_usual_things_that_come_off_are_not_cut_off(window):
+    page = show(window, job_of("fellside-left-leg-high"), Stage.STRIP)
+    page.views.button(StripView.PARTS).click()
+    settle()
+    usual = page.parts.pick.usual
+    assert usual.sizeHintForColumn(0) <= usual.viewport().width()
+    assert faults(holder_of(page)) == []
 
 
 # The history

@@ -38,7 +38,7 @@ _BOXES = (
     ("bolts", marked("bolts"), "1"),
     ("strength_class", marked("strength class"), marked("8.8, or aluminium")),
     ("passes", marked("passes, shares of the torque"), marked("the usual ones")),
-    ("again_after", marked("again after, on the road"), "100 km"),
+    ("again_after", marked("again after, on the road"), marked("e.g. 100 km")),
     ("note", marked("note"), marked("what the manual says beside it")),
 )
 _STEM_NUT = (

@@ -27,7 +27,7 @@ WIDTHS = (6, 8, 6, 4)
 _BOXES = (
     ("torque", marked("torque as printed"), marked("as printed, with its unit")),
     ("source", marked("source of the torque"), marked("manual page")),
-    ("thread", marked("thread"), "M8x1.25"),
+    ("thread", marked("thread"), marked("e.g. M8x1.25")),
 )
 
 

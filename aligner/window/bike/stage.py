@@ -12,7 +12,7 @@ from itertools import pairwise
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
 from aligner.assessment.missing import missing_on_sheet, missing_values, not_given, still_to_come
 from aligner.assessment.sheet_changes import opened_by_the_sheet
@@ -39,6 +39,8 @@ from aligner.window.widgets.labels import main_button
 from aligner.window.widgets.page import Page
 from aligner.window.widgets.said_line import SaidLine
 
+#: The least height of the page, at 100 % text: a line to type in with the words over it.
+_LEAST_OF_PAGE = 90
 _MANUAL = marked("The maker's manual comes first.")
 
 
@@ -134,7 +136,8 @@ class BikeStage(QWidget):
         sheet = job.sheet
         is_begun = bool(sheet.fasteners)
         is_blank = not is_begun and sheet.with_changes(name="") == Sheet(name="")
-        self.start_card.setVisible(not is_begun)
+        for part in (self.start_card, self.start_card.foot):
+            part.setVisible(not is_begun)
         self.start_card.show_job(job)
         for widget in (self.files, self.bike_card, self._measures, self.limits):
             widget.setVisible(not is_blank)
@@ -195,7 +198,11 @@ class BikeStage(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(GAP)
         column.addWidget(self.said)
-        column.addWidget(self.page)
+        # The page asks for no height of its own, so that its foot is never below the window.
+        self.page.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
+        self.page.setMinimumHeight(self._theme.px(_LEAST_OF_PAGE))
+        column.addWidget(self.page, 1)
+        column.addWidget(self.start_card.foot)
         column.addWidget(self.go_on, 0, Qt.AlignmentFlag.AlignRight)
 
     def _connect(self) -> None:
@@ -232,11 +239,17 @@ class BikeStage(QWidget):
         for card in (self.missing_card, self.fasteners, self.rules):
             card.laid_out.connect(self._order_for_tab)
         self._open_job.kept_changed.connect(self._take_another_job)
+        self._order_for_tab()
 
     def _order_for_tab(self) -> None:
         """Tab goes as the eye does, whatever has come or gone."""
         bike = self.bike_card
-        stops = [*self.files.stops, *self.variant_card.stops(), *self.missing_card.stops()]
+        stops = [
+            *self.start_card.stops(),
+            *self.files.stops,
+            *self.variant_card.stops(),
+            *self.missing_card.stops(),
+        ]
         stops += [bike.name.line, bike.fork, bike.handlebars, bike.title.line, bike.note.line]
         for card in (self.dimensions, self.limits):
             for path, value in card.values.items():

@@ -7,8 +7,9 @@ every choice already stands on something ordinary.
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QWidget
 
-from aligner.drawing.theme import GAP, ROOM, Theme
+from aligner.drawing.theme import ROOM, Theme
 from aligner.job import Job
 from aligner.language import marked, say
 from aligner.window.bike.boxes import HEIGHT, ValueBox
@@ -26,7 +27,7 @@ _MANUAL_FIRST = marked(
 
 
 class StartCard(Card):
-    """What a bike without fasteners begins with.
+    """What a bike without fasteners begins with; its buttons are a foot for the page it is on.
 
     Signals:
         named: the bike's name was typed and left.
@@ -49,14 +50,14 @@ class StartCard(Card):
         self.start = main_button(say("Start this sheet"))
         self.from_file = PressButton(say("Take over a sheet from a file or an earlier job..."))
         self.from_file.setMinimumHeight(theme.px(HEIGHT))
-        buttons = WrappingRow(spacing=ROOM)
-        buttons.add(self.start)
-        buttons.add(label(say("or", meaning="between two buttons"), "quiet"))
+        self.foot = QWidget()
+        buttons = WrappingRow(self.foot, spacing=ROOM)
+        buttons.add_room()
         buttons.add(self.from_file)
+        buttons.add(label(say("or", meaning="between two buttons"), "quiet"))
+        buttons.add(self.start)
         self.column.addWidget(self.rows)
         self.column.addWidget(wrapping(say(_MANUAL_FIRST), "small"))
-        self.column.addSpacing(GAP)
-        self.column.addLayout(buttons)
         self.name.kept.connect(self.named)
         self.name.went_on.connect(self.title.setFocus)
         self.title.kept.connect(self.titled)
@@ -71,6 +72,11 @@ class StartCard(Card):
         self.title.show_value(job.title)
         is_wanted = self._was_refused and not sheet.name
         self.name.show_value(sheet.name, say(_NAME_IT) if is_wanted else "", "attention")
+
+    def stops(self) -> list[QWidget]:
+        """Where Tab stops, in order."""
+        answers = [each for row in self.rows.answers.values() for each in row.values()]
+        return [self.name.line, self.title.line, *answers, self.from_file, self.start]
 
     def _start(self) -> None:
         self.name.keep()

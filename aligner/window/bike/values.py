@@ -52,7 +52,7 @@ _GUIDES = {
 LIMITS = {
     "protrusion.target": (
         marked("tubes' height, target"),
-        marked("only equal heights are asked for"),
+        marked("equal heights only"),
     ),
     "protrusion.tolerance": (marked("tubes' height, tolerance ±"), ""),
     "squaring.tolerance": (marked("lower bracket square, tolerance ±"), marked("not asked for")),

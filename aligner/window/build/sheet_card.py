@@ -134,9 +134,7 @@ class SheetCard(Card):
             for path, words, kind in _VALUES
         }
         self.oil = WordLine(theme, say("oil the manual names"), say("oil the manual names"))
-        self.order = WordLine(
-            theme, say("order of the parts"), say("what goes in, from the bottom up")
-        )
+        self.order = WordLine(theme, say("order of the parts"), say("what goes in, bottom up"))
         self.coils = Choice(theme, say("which way up the closer coils go"))
         self.adjuster = Tick(say("cap with preload adjuster"))
         self.adjuster.setAccessibleName(self.adjuster.text())

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QFocusEvent, QKeyEvent
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QShowEvent
 from PySide6.QtWidgets import QApplication, QListWidget
 
 from aligner.drawing.theme import Theme
@@ -61,6 +61,13 @@ class UsualList(QListWidget):
         self.setAccessibleName(say("usual things that come off"))
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.itemDoubleClicked.connect(lambda item: self.picked.emit(item.text()))
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Be as wide as the longest of the usual things: only now is its type known."""
+        super().showEvent(event)
+        bar = self.verticalScrollBar().sizeHint().width()
+        edges = self.width() - self.viewport().width()
+        self.setMinimumWidth(self.sizeHintForColumn(0) + max(bar, edges) + bar)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         item = self.currentItem()

@@ -48,7 +48,7 @@ QPushButton:checked {{ background: {accent_soft}; border-color: {accent}; }}
 QLineEdit, QPlainTextEdit, QComboBox {{ background: {card}; border: 1px solid {edge};
     border-radius: 5px; padding: {px4}px {px6}px; selection-background-color: {accent};
     selection-color: {on_accent}; }}
-QLineEdit, QPlainTextEdit {{ placeholder-text-color: {quiet}; }}
+QLineEdit, QPlainTextEdit {{ placeholder-text-color: {hint}; }}
 QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus {{ border: 2px solid {accent};
     padding: {px3}px {px5}px; }}
 QLineEdit[typeSize="sentence"], QPushButton[typeSize="sentence"] {{ font-size: {sentence}pt; }}
