@@ -16,9 +16,12 @@ from aligner.window.bike.choices import PressButton
 from aligner.window.prove.check_row import Tick
 from aligner.window.strip.note_line import PartLine
 from aligner.window.strip.words import back_words
+from aligner.window.widgets.folding_grid import FoldingGrid
 from aligner.window.widgets.labels import label
 from aligner.window.widgets.page import wrapping
 
+#: The least width, at 100 % text, of the line where its fasteners went, and of its note.
+_LINE = 190
 _FIELDS = {
     "name": marked("what came off"),
     "fasteners": marked("where its fasteners went"),
@@ -82,15 +85,14 @@ class OffRow(QFrame):
         head.addWidget(self.lines["name"], 1)
         for button in (self.up, self.down):
             head.addWidget(button)
-        under = QHBoxLayout()
-        under.setSpacing(GAP)
-        under.addWidget(self.lines["fasteners"], 1)
-        under.addWidget(self.lines["note"], 1)
+        under = FoldingGrid(theme, 2, least=_LINE)
+        for field in ("fasteners", "note"):
+            under.add(self.lines[field])
         column = QVBoxLayout(self)
         column.setContentsMargins(10, 6, 10, 6)
         column.setSpacing(5)
         column.addLayout(head)
-        column.addLayout(under)
+        column.addWidget(under)
         foot = QHBoxLayout()
         foot.setSpacing(GAP)
         foot.addWidget(self.reminder, 1)

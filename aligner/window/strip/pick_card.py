@@ -45,6 +45,10 @@ class NameLine(TypedLine):
             self.left_for_good.emit()
 
 
+#: Between the edge of the list and what stands in it, in pixels.
+_PADDING = 4
+
+
 class UsualList(QListWidget):
     """The usual things. Enter or Space adds the one that is chosen; Up from the first goes back.
 
@@ -65,9 +69,9 @@ class UsualList(QListWidget):
     def showEvent(self, event: QShowEvent) -> None:
         """Be as wide as the longest of the usual things: only now is its type known."""
         super().showEvent(event)
+        edges = self.width() - self.contentsRect().width() + 2 * _PADDING
         bar = self.verticalScrollBar().sizeHint().width()
-        edges = self.width() - self.viewport().width()
-        self.setMinimumWidth(self.sizeHintForColumn(0) + max(bar, edges) + bar)
+        self.setMinimumWidth(self.sizeHintForColumn(0) + bar + edges)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         item = self.currentItem()
