@@ -112,19 +112,28 @@ class StageRow(QAbstractButton):
         draw_mark(painter, theme, self._standing.state, QPointF(theme.px(24), middle), theme.px(9))
         if self._is_folded:
             return
+        self._paint_words(painter)
+
+    def _paint_words(self, painter: QPainter) -> None:
+        """The name, and below it the line on where it stands, or two where one is too short."""
+        theme, middle = self._theme, self.height() / 2
         left = theme.px(46)
         width = self.width() - left - 6
+        small = theme.font(TypeSize.SMALL)
+        metrics = QFontMetricsF(small)
+        is_long = metrics.horizontalAdvance(self._standing.line) > width
+        name_top = middle - (metrics.height() + theme.px(11) if is_long else theme.px(22))
         painter.setPen(theme.color("ink"))
         painter.setFont(theme.font(TypeSize.TEXT, bold=self._is_current))
-        name = QRectF(left, middle - theme.px(22), width, theme.px(24))
+        name = QRectF(left, name_top, width, theme.px(24))
         painter.drawText(name, Qt.AlignmentFlag.AlignVCenter, self.stage.title)
         painter.setPen(theme.color("quiet"))
-        painter.setFont(theme.font(TypeSize.SMALL))
-        line = painter.fontMetrics().elidedText(
-            self._standing.line, Qt.TextElideMode.ElideRight, int(width)
-        )
-        under = QRectF(left, middle, width, theme.px(20))
-        painter.drawText(under, Qt.AlignmentFlag.AlignVCenter, line)
+        painter.setFont(small)
+        lines = 2 if is_long else 1
+        line = metrics.elidedText(self._standing.line, Qt.TextElideMode.ElideRight, 1.8 * width)
+        under = QRectF(left, name.bottom() - 2, width, lines * metrics.height())
+        flags = Qt.AlignmentFlag.AlignVCenter | Qt.TextFlag.TextWordWrap
+        painter.drawText(under, int(flags), line if is_long else self._standing.line)
 
 
 def draw_mark(
