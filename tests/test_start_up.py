@@ -22,13 +22,3 @@ def test_qt_reads_no_source_of_ours():
     asked = "import linecache; print(*(each for each in linecache.cache if 'aligner' in each))"
 
     assert loaded_by("aligner.window.application", asked) == []
-
-
-def test_no_plugin_of_pydantics_is_looked_for():
-    """To look, it would read the description of every distribution that is installed."""
-    asked = (
-        "import sys; from aligner.job import Job; Job(); "
-        "print(*({'importlib.metadata', 'pydantic', 'email'} & set(sys.modules)))"
-    )
-
-    assert loaded_by("aligner.assessment", asked) == ["pydantic"]

@@ -6,8 +6,6 @@ from typing import Any, Self
 
 from pydantic import BaseModel, ConfigDict
 
-import aligner.sheet.without_plugins  # noqa: F401
-
 
 class Part(BaseModel):
     """A part of a document: immutable, and refusing a field it does not know."""
