@@ -32,10 +32,13 @@ def _translations() -> dict[str, tuple[str, ...]]:
 
     found: dict[str, tuple[str, ...]] = {}
     for language in LANGUAGES:
-        path = resource("languages") / f"{language}.ts"
-        if language == "en" or not path.is_file():
+        if language == "en":
             continue
-        for message in ElementTree.parse(path).iter("message"):
+        try:
+            texts = ElementTree.parse(resource("languages", f"{language}.ts"))
+        except (OSError, ElementTree.ParseError):
+            continue  # missing or damaged: its names stay those of strangers
+        for message in texts.iter("message"):
             kept = message.find("translation")
             if kept is None or not kept.text or message.get("numerus") == "yes":
                 continue

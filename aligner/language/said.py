@@ -72,13 +72,13 @@ def say(text: str, /, *, meaning: str = "", **values: Any) -> str:
         meaning: tells apart what English says with the same words ("a leg", "of a list").
         values: what stands in the places; numbers already in words.
     """
+    found = text
     if _speech.translate is not None and text:
         key = (text, meaning)
-        found = _speech.known.get(key)
-        if found is None:
-            found = _speech.known[key] = _speech.translate(text, meaning, -1)
-        text = found
-    return text.format(**values) if values else text
+        if key not in _speech.known:
+            _speech.known[key] = _speech.translate(text, meaning, -1)
+        found = _speech.known[key]
+    return _filled(found, text, values) if values else found
 
 
 def say_count(one: str, many: str, /, count: int, *, meaning: str = "", **values: Any) -> str:
@@ -91,11 +91,19 @@ def say_count(one: str, many: str, /, count: int, *, meaning: str = "", **values
         meaning: as in `say`.
         values: what else stands in the text.
     """
-    text = one if count == 1 else many
+    text = found = one if count == 1 else many
     if _speech.translate is not None:
-        found = _speech.translate(many, meaning, count)
-        text = text if found == many else found
-    return text.format(count=count, **values)
+        translated = _speech.translate(many, meaning, count)
+        found = text if translated == many else translated
+    return _filled(found, text, {"count": count, **values})
+
+
+def _filled(text: str, english: str, values: dict[str, Any]) -> str:
+    """A text with its values in their places; the English one where a translation is damaged."""
+    try:
+        return text.format(**values)
+    except (ValueError, LookupError, AttributeError):
+        return english.format(**values)
 
 
 def inside(text: str) -> str:

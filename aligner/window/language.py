@@ -25,27 +25,39 @@ def language_for(chosen: str, desktop: QLocale | None = None) -> str:
 def speak_language(language: str) -> bool:
     """Have every text said in a language, Qt's own buttons too; whether it was another before.
 
-    The numbers follow: "4,2 mm" in German. A file that is missing leaves its texts in English.
+    The numbers follow: "4,2 mm" in German. Where the texts of a language are missing or cannot
+    be read, all is said in English, numbers too.
     """
     if language == spoken():
         return False
+    translators = [] if language == "en" else _translators(language)
+    if not translators:
+        language = "en"
+        if language == spoken():
+            return False
     while _installed:
         QCoreApplication.removeTranslator(_installed.pop())
+    for translator in translators:
+        QCoreApplication.installTranslator(translator)
+        _installed.append(translator)
     if language == "en":
         speak("en")
-        return True
-    qt_texts = QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)
-    for name, folder in ((f"qtbase_{language}", qt_texts), (language, _folder())):
-        translator = QTranslator()
-        if translator.load(name, folder):
-            QCoreApplication.installTranslator(translator)
-            _installed.append(translator)
-    speak(language, _looked_up, QLocale(language).decimalPoint())
+    else:
+        speak(language, _looked_up, QLocale(language).decimalPoint())
     return True
 
 
-def _folder() -> str:
-    return str(resource("languages"))
+def _translators(language: str) -> list[QTranslator]:
+    """What holds the texts of a language, Qt's own first; none where ours cannot be read."""
+    try:
+        folder = str(resource("languages"))
+    except FileNotFoundError:
+        return []
+    ours, of_qt = QTranslator(), QTranslator()
+    if not ours.load(language, folder):
+        return []
+    qt_texts = QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)
+    return [of_qt, ours] if of_qt.load(f"qtbase_{language}", qt_texts) else [ours]
 
 
 def _looked_up(text: str, meaning: str, count: int) -> str:
