@@ -13,9 +13,8 @@ from aligner.assessment.notice import Notice, attention, note
 from aligner.assessment.wrenches import ToolForStep
 from aligner.fastening.steps import Step
 from aligner.gauging import Verdict
-from aligner.gauging.digits import in_digits
 from aligner.job import Action, Job, LogEntry, ticked_steps
-from aligner.language import marked, say, say_count
+from aligner.language import marked, say, say_count, written
 
 #: How far beyond its limits a logged torque is asked about, as a share of the one wanted, and how
 #: far from one without limits. Chosen, no source: what the ticking itself asks about.
@@ -149,7 +148,7 @@ def _torques(
             text,
             step=step.title,
             seen=entry.torque,
-            specified=f"{in_digits(target_nm, 3)} N·m",
+            specified=f"{written(target_nm, '.3g')} N·m",
             number=step.pass_number,
         )
         found.setdefault(step.joint or step.key, attention("log.torque", text))

@@ -17,9 +17,8 @@ from aligner.gauging import (
     estimate,
     reading_that_stands_off,
 )
-from aligner.gauging.digits import in_digits
 from aligner.job import Gauge, Job
-from aligner.language import say
+from aligner.language import say, written
 from aligner.sheet.quantities import Quantity
 
 
@@ -152,7 +151,7 @@ def odd_reading(
                 "{reading} stands off from its fellows by {size}. It still counts: read it once "
                 "more, and strike it out only if it was a slip.",
                 reading=reading,
-                size=f"{in_digits(abs(found.off_mm), 2)} mm",
+                size=f"{written(abs(found.off_mm), '.2g')} mm",
             ),
         ),
     )

@@ -19,11 +19,10 @@ from aligner.drawing.strokes import (
     dimension_line,
     narrow_line,
     outline,
-    plain_number,
     words,
 )
 from aligner.drawing.theme import Theme, TypeSize
-from aligner.language import say
+from aligner.language import say, written
 
 #: Lengths as drawn, in parts of the sketch: the real ones differ too much to be seen together.
 _HANDLE = 200.0
@@ -185,7 +184,7 @@ def _dimension_angle(
     middle = math.radians(min(turn / 2, 40.0))
     out = radius + theme.px(16)
     place = at.drive + QPointF(math.cos(middle) * out, -math.sin(middle) * out)
-    _on_ground(painter, theme, place, f"{plain_number(sketch.angle_deg)}°", "ink")
+    _on_ground(painter, theme, place, f"{written(sketch.angle_deg)}°", "ink")
 
 
 def _turn(at: SketchPlaces) -> float:

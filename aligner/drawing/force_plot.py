@@ -13,9 +13,9 @@ from math import floor, log10
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen, QPolygonF
 
-from aligner.drawing.strokes import NARROW, dimension_line, narrow_line, plain_number, words
+from aligner.drawing.strokes import NARROW, dimension_line, narrow_line, words
 from aligner.drawing.theme import Theme
-from aligner.language import say
+from aligner.language import say, written
 
 _TICKS = 5
 
@@ -94,7 +94,7 @@ def _paint_axes(
         y = plot.bottom() - (force - low_n) / (high_n - low_n) * plot.height()
         narrow_line(painter, theme, QPointF(plot.left(), y), QPointF(plot.right(), y), "line")
         box = QRectF(plot.left() - theme.px(54), y - theme.px(9), theme.px(48), theme.px(18))
-        words(painter, theme, box, plain_number(force), role="quiet", align=right)
+        words(painter, theme, box, written(force), role="quiet", align=right)
         force += step_n
     step_mm = round_step(most_mm)
     stroke = 0.0
@@ -102,7 +102,7 @@ def _paint_axes(
         x = plot.left() + stroke / most_mm * plot.width()
         narrow_line(painter, theme, QPointF(x, plot.bottom()), QPointF(x, plot.bottom() + 4))
         box = QRectF(x - theme.px(30), plot.bottom() + 3, theme.px(60), theme.px(17))
-        words(painter, theme, box, plain_number(stroke), role="quiet", align=middle)
+        words(painter, theme, box, written(stroke), role="quiet", align=middle)
         stroke += step_mm
     painter.setPen(QPen(theme.color("ink"), NARROW))
     painter.drawLine(plot.bottomLeft(), plot.bottomRight())

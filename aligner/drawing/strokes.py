@@ -8,7 +8,6 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen, QPolygonF
 
 from aligner.drawing.theme import Theme, TypeSize
-from aligner.language import decimal_sign
 
 #: Widths of lines in pixels at 100 % text: outlines are wide, all else is narrow (ISO 128-2).
 WIDE = 1.5
@@ -118,11 +117,6 @@ def words(
     painter.setFont(font)
     painter.setPen(theme.color(role))
     painter.drawText(box, flags, text)
-
-
-def plain_number(number: float) -> str:
-    """A number with no more decimals than it has, its decimal sign that of the language spoken."""
-    return f"{number:g}".replace(".", decimal_sign())
 
 
 def bubble(

@@ -12,9 +12,8 @@ import math
 from aligner.errors import AlignerError
 from aligner.fastening.thread import Thread
 from aligner.fastening.torque import NEWTON_METRES_PER_UNIT, newton_metres_per
-from aligner.fastening.words import written
 from aligner.frozen import dataclass
-from aligner.language import say
+from aligner.language import say, written
 
 #: What the sheet writes in place of a strength class for an aluminium cap, nut or bolt.
 ALUMINIUM = "aluminium"

@@ -9,8 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from aligner.errors import AlignerError
-from aligner.fastening.words import written
-from aligner.language import say
+from aligner.language import say, written
 
 
 class UnusablePull(AlignerError):

@@ -14,9 +14,8 @@ from typing import Literal, get_args
 
 from aligner.errors import AlignerError
 from aligner.fastening.order_tables import rows, table
-from aligner.fastening.words import written
 from aligner.frozen import dataclass
-from aligner.language import marked, say
+from aligner.language import marked, say, written
 
 Side = Literal["left", "right", ""]
 Pattern = Literal["alternating", "crosswise"]

@@ -15,9 +15,8 @@ from aligner.fastening.places import Place
 from aligner.fastening.precedence import Overridden
 from aligner.fastening.rules import Rule
 from aligner.fastening.steps import Activity, Step
-from aligner.fastening.words import written
 from aligner.frozen import dataclass
-from aligner.language import begun, marked, say
+from aligner.language import begun, marked, say, written
 
 #: The bolts of a joint by what is turned: one, two, and a row of more.
 _ONE = {

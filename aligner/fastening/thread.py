@@ -10,9 +10,8 @@ import math
 import re
 
 from aligner.errors import AlignerError
-from aligner.fastening.words import written
 from aligner.frozen import dataclass
-from aligner.language import say
+from aligner.language import say, written
 
 
 class UnreadableThread(AlignerError):

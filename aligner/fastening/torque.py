@@ -12,9 +12,8 @@ import re
 from typing import Literal
 
 from aligner.errors import AlignerError
-from aligner.fastening.words import written
 from aligner.frozen import dataclass
-from aligner.language import marked, say
+from aligner.language import marked, say, written
 
 _STANDARD_GRAVITY = 9.80665  # m/s2, exact: 3rd CGPM, 1901
 _POUND_KG = 0.45359237  # exact since the yard and pound agreement of 1959

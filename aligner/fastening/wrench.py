@@ -11,9 +11,8 @@ import math
 
 from aligner.errors import AlignerError
 from aligner.fastening.torque import NEWTON_METRES_PER_UNIT
-from aligner.fastening.words import written
 from aligner.frozen import dataclass
-from aligner.language import say
+from aligner.language import say, written
 
 #: Marks nearer to each other than this count as one, in N·m.
 _SLACK_NM = 1e-9

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from aligner.fastening.words import written
 from aligner.fastening.wrench import (
     Adapter,
     UnusableWrench,
@@ -19,7 +18,7 @@ from aligner.fastening.wrench import (
     set_on_scale,
 )
 from aligner.frozen import dataclass
-from aligner.language import say
+from aligner.language import say, written
 
 #: A graduation coarser than this share of the setting is told. US Army TM 1-1500-204-23-9
 #: table 8-1 (seen): graduations no more than 10 % of the torque measured.

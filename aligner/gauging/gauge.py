@@ -10,8 +10,7 @@ from math import isfinite
 
 from aligner.errors import AlignerError
 from aligner.frozen import dataclass
-from aligner.gauging.digits import in_digits
-from aligner.language import marked, say
+from aligner.language import marked, say, written
 
 _QUANTITIES = (marked("resolution"), marked("limit of error"), marked("repeatability"))
 
@@ -57,7 +56,7 @@ class Gauge:
             if quantity_mm < 0:
                 raise UnusableGauge(
                     f"{self.name}: {say(field)}",
-                    say("{value} mm is negative", value=in_digits(quantity_mm)),
+                    say("{value} mm is negative", value=written(quantity_mm)),
                     say("a gauge's error is given as a plain length, zero or more"),
                 )
         if not any(quantities):

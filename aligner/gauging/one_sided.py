@@ -8,11 +8,10 @@ from __future__ import annotations
 
 from math import isfinite
 
-from aligner.gauging.digits import in_digits
 from aligner.gauging.student import student_distribution
 from aligner.gauging.uncertainty import coverage_factor, whole_degrees_of_freedom
 from aligner.gauging.verdict import Judgement, UnusableTolerance, Verdict
-from aligner.language import marked, say
+from aligner.language import marked, say, written
 
 # A limit typed in inches and one typed in millimetres differ in the last digits only.
 _ROUNDING = 1e-12
@@ -62,13 +61,13 @@ def _judge(
         if given is not None and not isfinite(given):
             raise UnusableTolerance(
                 say(name),
-                say("{value} is not a number", value=in_digits(given, None)),
+                say("{value} is not a number", value=written(given, "")),
                 say("check what was typed"),
             )
     if u is not None and u < 0:
         raise UnusableTolerance(
             say("standard uncertainty"),
-            say("{value} cannot be", value=in_digits(u, None)),
+            say("{value} cannot be", value=written(u, "")),
             say("it is zero or more"),
         )
     if value is None or u is None:

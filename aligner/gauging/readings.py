@@ -12,10 +12,9 @@ from math import fsum, inf, isfinite, sqrt
 
 from aligner.errors import AlignerError
 from aligner.frozen import dataclass
-from aligner.gauging.digits import in_digits
 from aligner.gauging.gauge import Gauge
 from aligner.gauging.uncertainty import Part, combined_uncertainty
-from aligner.language import say
+from aligner.language import say, written
 
 _LONGEST_MM = 1e6
 
@@ -105,7 +104,7 @@ def stated(value_mm: float, standard_uncertainty_mm: float) -> Estimate:
     if standard_uncertainty_mm < 0:
         raise UnusableReading(
             say("standard uncertainty"),
-            say("{value} mm is negative", value=in_digits(standard_uncertainty_mm)),
+            say("{value} mm is negative", value=written(standard_uncertainty_mm)),
             say("it is zero or more"),
         )
     return Estimate(
@@ -129,7 +128,7 @@ def _check(readings_mm: Sequence[float]) -> None:
         if not isfinite(reading_mm) or abs(reading_mm) > _LONGEST_MM:
             raise UnusableReading(
                 say("reading {number}", number=place),
-                say("{value} is not a length", value=in_digits(reading_mm, None)),
+                say("{value} is not a length", value=written(reading_mm, "")),
                 say("write it as “4.2 mm”"),
             )
 

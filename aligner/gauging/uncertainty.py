@@ -11,9 +11,8 @@ from math import floor, inf, isnan, sqrt
 from typing import NamedTuple
 
 from aligner.errors import AlignerError
-from aligner.gauging.digits import in_digits
 from aligner.gauging.student import student_quantile
-from aligner.language import say
+from aligner.language import say, written
 
 COVERAGE_PROBABILITY = 0.95
 """The probability that an expanded uncertainty stands for (ISO 14253-1, GUM 6.3.3)."""
@@ -68,7 +67,7 @@ def whole_degrees_of_freedom(degrees_of_freedom: float) -> float:
     if isnan(degrees_of_freedom) or degrees_of_freedom <= 0.0:
         raise AlignerError(
             say("degrees of freedom"),
-            say("{value} is not more than 0", value=in_digits(degrees_of_freedom)),
+            say("{value} is not more than 0", value=written(degrees_of_freedom)),
             say("give 1 or more"),
         )
     if degrees_of_freedom == inf:

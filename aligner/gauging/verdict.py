@@ -12,10 +12,9 @@ from math import isfinite, isnan
 
 from aligner.errors import AlignerError
 from aligner.frozen import dataclass
-from aligner.gauging.digits import in_digits
 from aligner.gauging.student import student_distribution
 from aligner.gauging.uncertainty import coverage_factor, whole_degrees_of_freedom
-from aligner.language import marked, say
+from aligner.language import marked, say, written
 
 # A limit typed in inches and one typed in millimetres differ in the last digits only, and
 # must not decide on which side a value lies that stands exactly on the limit.
@@ -116,7 +115,7 @@ def _check(
     if value is not None and not isfinite(value):
         raise UnusableTolerance(
             say("value"),
-            say("{value} is not a number", value=in_digits(value, None)),
+            say("{value} is not a number", value=written(value, "")),
             say("check the readings"),
         )
     if standard_uncertainty is not None and (
@@ -124,12 +123,12 @@ def _check(
     ):
         raise UnusableTolerance(
             say("standard uncertainty"),
-            say("{value} cannot be", value=in_digits(standard_uncertainty, None)),
+            say("{value} cannot be", value=written(standard_uncertainty, "")),
             say("it is zero or more"),
         )
     if tolerance is not None and (isnan(tolerance) or tolerance < 0):
         raise UnusableTolerance(
             say("tolerance"),
-            say("{value} cannot be a tolerance", value=in_digits(tolerance)),
+            say("{value} cannot be a tolerance", value=written(tolerance)),
             say("give zero or more, without a sign"),
         )

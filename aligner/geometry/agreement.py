@@ -11,8 +11,8 @@ from collections.abc import Sequence
 
 from aligner.errors import AlignerError
 from aligner.frozen import dataclass
-from aligner.geometry.bounds import in_digits, require_number
-from aligner.language import say
+from aligner.geometry.bounds import require_number
+from aligner.language import say, written
 
 DISAGREE_BELOW = 0.05
 """Chance of so much scatter under which the pairs disagree (mathematics.md 4)."""
@@ -80,7 +80,7 @@ def weighted_turn(
                 name,
                 say(
                     "its turn has an uncertainty of {angle} degrees, so it has no weight",
-                    angle=in_digits(uncertainty),
+                    angle=written(uncertainty),
                 ),
                 say("give its gauge a resolution, a repeatability or a limit of error"),
             )

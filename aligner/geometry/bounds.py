@@ -9,13 +9,7 @@ from __future__ import annotations
 import math
 
 from aligner.errors import AlignerError
-from aligner.language import decimal_sign, say
-
-
-def in_digits(value: float, most: int | None = 6) -> str:
-    """A number in so many digits at most (`None`: all), with the decimal sign of the language."""
-    text = f"{value}" if most is None else f"{value:.{most}g}"
-    return text.replace(".", decimal_sign())
+from aligner.language import say, written
 
 
 def require_number(where: str, value: float, unit: str = "mm") -> None:
@@ -29,7 +23,7 @@ def require_number(where: str, value: float, unit: str = "mm") -> None:
     if not math.isfinite(value):
         raise AlignerError(
             where,
-            say("{value} is not a measurement", value=in_digits(value, None)),
+            say("{value} is not a measurement", value=written(value, "")),
             say("give a number in degrees")
             if unit == "degrees"
             else say("give a number in {unit}", unit=unit),
@@ -42,7 +36,7 @@ def require_length(where: str, value_mm: float) -> None:
     if value_mm <= 0:
         raise AlignerError(
             where,
-            say("{value} mm is no length", value=in_digits(value_mm)),
+            say("{value} mm is no length", value=written(value_mm)),
             say("give more than 0 mm"),
         )
 
@@ -53,6 +47,6 @@ def require_width(where: str, value_mm: float) -> None:
     if value_mm < 0:
         raise AlignerError(
             where,
-            say("{value} mm puts the left point on the right", value=in_digits(value_mm)),
+            say("{value} mm puts the left point on the right", value=written(value_mm)),
             say("give the distance from the middle, 0 mm or more"),
         )

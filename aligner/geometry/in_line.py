@@ -13,8 +13,8 @@ from enum import StrEnum
 
 from aligner.errors import AlignerError
 from aligner.frozen import dataclass
-from aligner.geometry.bounds import in_digits, require_length, require_number
-from aligner.language import say
+from aligner.geometry.bounds import require_length, require_number
+from aligner.language import say, written
 
 
 class Corner(StrEnum):
@@ -122,7 +122,7 @@ def from_plate(
     if gap_mm < 0:
         raise AlignerError(
             "in_line gap",
-            say("{value} mm is less than touching", value=in_digits(gap_mm)),
+            say("{value} mm is less than touching", value=written(gap_mm)),
             say("give the gap's width, 0 mm or more, and the corner it is at"),
         )
     _require_shorter("in_line gap", gap_mm, height_mm, say("the height between the contact lines"))
@@ -205,9 +205,9 @@ def _require_shorter(where: str, value_mm: float, limit_mm: float, limit: str) -
             where,
             say(
                 "{value} mm is not shorter than {limit}, {size} mm",
-                value=in_digits(abs(value_mm)),
+                value=written(abs(value_mm)),
                 limit=limit,
-                size=in_digits(limit_mm),
+                size=written(limit_mm),
             ),
             say("check both and their units"),
         )
@@ -253,13 +253,13 @@ def _twist(tangent: float, fork: ForkDimensions) -> float | None:
             "in_line",
             say(
                 "a skew of {angle} degrees would need the brackets twisted by more than 90 degrees",
-                angle=in_digits(math.degrees(math.atan(abs(tangent))), 3),
+                angle=written(math.degrees(math.atan(abs(tangent))), ".3g"),
             ),
             say(
                 "check the readings, leg_spacing ({leg_spacing} mm) and bracket_spacing"
                 " ({bracket_spacing} mm), and their units",
-                leg_spacing=in_digits(fork.leg_spacing_mm),
-                bracket_spacing=in_digits(fork.bracket_spacing_mm),
+                leg_spacing=written(fork.leg_spacing_mm),
+                bracket_spacing=written(fork.bracket_spacing_mm),
             ),
         )
     return math.asin(sine)

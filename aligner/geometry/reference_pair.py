@@ -10,8 +10,8 @@ import math
 
 from aligner.errors import AlignerError
 from aligner.frozen import dataclass
-from aligner.geometry.bounds import in_digits, require_length, require_number, require_width
-from aligner.language import say
+from aligner.geometry.bounds import require_length, require_number, require_width
+from aligner.language import say, written
 
 PLAN_ALLOWANCE_MM = 1.0
 """How much the plan distance may exceed the measured one: a steel rule's millimetre.
@@ -104,7 +104,7 @@ def _check_values(
             "frame_asymmetry",
             say(
                 "{value} mm is as long as the distances themselves",
-                value=in_digits(frame_asymmetry_mm),
+                value=written(frame_asymmetry_mm),
             ),
             say("give left less right of this frame when truly straight"),
         )
@@ -151,7 +151,7 @@ def _no_turn(left: float, right: float, pair: ReferencePair, needed: float) -> A
     where = max(arms, key=lambda name: abs(arms[name][1]))
     value, arm = arms[where]
     least = value + math.copysign((needed - lever) / arm, pair.lever_mm2 * arm)
-    bound = in_digits(least, 4)
+    bound = written(least, ".4g")
     if least > value:
         wanted = say(
             "if the other three are right it is at least {size} mm; or a side was misread",
@@ -167,9 +167,9 @@ def _no_turn(left: float, right: float, pair: ReferencePair, needed: float) -> A
         say(
             "left and right differ by {difference} mm, and with these dimensions no turn"
             " makes more than {most} mm: {value} mm cannot be right",
-            difference=in_digits(abs(left - right), 4),
-            most=in_digits(4 * lever / (left + right), 4),
-            value=in_digits(value),
+            difference=written(abs(left - right), ".4g"),
+            most=written(4 * lever / (left + right), ".4g"),
+            value=written(value),
         ),
         wanted,
     )
@@ -182,20 +182,20 @@ def _plan_too_long(plan_mm: float, measured_mm: float, pair: ReferencePair) -> A
         where = "frame_setback" if c >= a else "bracket_reach"
         part = say(
             "bracket_reach and frame_setback put them {size} mm apart fore and aft",
-            size=in_digits(abs(a + c), 4),
+            size=written(abs(a + c), ".4g"),
         )
     else:
         where = "bracket_half_width" if b >= w else "frame_half_width"
         part = say(
-            "the half widths put them {size} mm apart sideways", size=in_digits(abs(b - w), 4)
+            "the half widths put them {size} mm apart sideways", size=written(abs(b - w), ".4g")
         )
     return AlignerError(
         where,
         say(
             "seen from above the points would be {plan} mm apart, longer than the"
             " {measured} mm measured; {part}",
-            plan=in_digits(plan_mm, 4),
-            measured=in_digits(measured_mm, 4),
+            plan=written(plan_mm, ".4g"),
+            measured=written(measured_mm, ".4g"),
             part=part,
         ),
         say("check that dimension and its unit first, then the others"),

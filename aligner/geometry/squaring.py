@@ -17,9 +17,9 @@ import math
 
 from aligner.errors import AlignerError
 from aligner.frozen import dataclass
-from aligner.geometry.bounds import in_digits, require_length, require_number
+from aligner.geometry.bounds import require_length, require_number
 from aligner.geometry.reference_pair import ReferencePair, check_dimensions, without_asymmetry
-from aligner.language import say
+from aligner.language import say, written
 
 
 @dataclass(frozen=True)
@@ -103,8 +103,8 @@ def turn_sensitivities(
             "squaring",
             say(
                 "readings of {left} and {right} mm turn the bracket by 90 degrees",
-                left=in_digits(left_mm),
-                right=in_digits(right_mm),
+                left=written(left_mm),
+                right=written(right_mm),
             ),
             say("read both sides again"),
         )

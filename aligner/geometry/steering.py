@@ -11,8 +11,8 @@ import math
 
 from aligner.errors import AlignerError
 from aligner.frozen import dataclass
-from aligner.geometry.bounds import in_digits, require_length, require_number
-from aligner.language import say
+from aligner.geometry.bounds import require_length, require_number
+from aligner.language import say, written
 
 
 @dataclass(frozen=True)
@@ -85,7 +85,7 @@ def normal_trail_mm(rake_deg: float, offset_mm: float, front_radius_mm: float) -
             say("rake"),
             say(
                 "a steering axis {angle} degrees from the vertical never meets the ground",
-                angle=in_digits(rake_deg),
+                angle=written(rake_deg),
             ),
             say("give the angle from the vertical, usually 20 to 40 degrees"),
         )
@@ -120,7 +120,7 @@ def raised(geometry: SteeringGeometry, rise_mm: float) -> Handling:
             say("rise"),
             say(
                 "legs moved by {size} mm leave the front wheel no room ahead of the rear one",
-                size=in_digits(rise_mm),
+                size=written(rise_mm),
             ),
             say("give the mean of both legs' moves in mm"),
         )
@@ -146,7 +146,7 @@ def _check(geometry: SteeringGeometry) -> None:
             say("rake"),
             say(
                 "{angle} degrees from the vertical is no steering axis",
-                angle=in_digits(geometry.rake_deg),
+                angle=written(geometry.rake_deg),
             ),
             say(
                 "give the angle from the vertical (90 less the head angle),"
@@ -161,10 +161,10 @@ def _check(geometry: SteeringGeometry) -> None:
     if geometry.wheelbase_mm <= touching:
         raise AlignerError(
             say("wheelbase"),
-            say("at {size} mm the two tyres would overlap", size=in_digits(geometry.wheelbase_mm)),
+            say("at {size} mm the two tyres would overlap", size=written(geometry.wheelbase_mm)),
             say(
                 "with these radii it is more than {size} mm; check that radii were not"
                 " given as diameters",
-                size=in_digits(touching, 4),
+                size=written(touching, ".4g"),
             ),
         )

@@ -1,5 +1,6 @@
 """Every text a person reads, in the language they chose: English in the code, others beside it."""
 
+from aligner.language.numbers import with_decimal_sign, written
 from aligner.language.said import (
     LANGUAGES,
     begun,
@@ -24,4 +25,6 @@ __all__ = [
     "say_count",
     "speak",
     "spoken",
+    "with_decimal_sign",
+    "written",
 ]

@@ -10,9 +10,9 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from aligner.language import marked, say
+from aligner.language import marked, say, written
 from aligner.legs.oil_level import MM3_PER_ML, LegBore, oil_volume_ml
-from aligner.legs.refusals import LegError, finite, not_negative, positive, written
+from aligner.legs.refusals import LegError, finite, not_negative, positive
 
 ATMOSPHERE_KPA = 101.325
 """Standard atmosphere, absolute (ISO 2533; exact by definition)."""

@@ -9,7 +9,7 @@ from __future__ import annotations
 import math
 
 from aligner.errors import AlignerError
-from aligner.language import decimal_sign, say
+from aligner.language import say, written
 
 ROUNDING_SLACK_MM = 1e-9
 """Stops a length that is just the limit from failing by its last binary digit."""
@@ -17,11 +17,6 @@ ROUNDING_SLACK_MM = 1e-9
 
 class LegError(AlignerError):
     """Raised when a fork leg's dimensions or readings cannot give the value asked for."""
-
-
-def written(value: float, form: str = "g") -> str:
-    """A number for a sentence, with the decimal sign of the language spoken."""
-    return f"{value:{form}}".replace(".", decimal_sign())
 
 
 def finite(where: str, value: float) -> float:

@@ -14,14 +14,13 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from aligner.language import marked, say
+from aligner.language import marked, say, written
 from aligner.legs.refusals import (
     ROUNDING_SLACK_MM,
     LegError,
     finite,
     not_negative,
     positive,
-    written,
 )
 
 

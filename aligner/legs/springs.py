@@ -9,14 +9,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from aligner.language import marked, say
+from aligner.language import marked, say, written
 from aligner.legs.refusals import (
     ROUNDING_SLACK_MM,
     LegError,
     finite,
     not_negative,
     positive,
-    written,
 )
 
 

@@ -11,8 +11,8 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from aligner.language import marked, say
-from aligner.legs.refusals import LegError, finite, positive, written
+from aligner.language import marked, say, written
+from aligner.legs.refusals import LegError, finite, positive
 
 W_GRADE_CAUTION = marked(
     "A W number of a fork oil is not a viscosity and differs from maker to maker: "

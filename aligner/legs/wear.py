@@ -9,8 +9,8 @@ from __future__ import annotations
 
 from math import sqrt
 
-from aligner.language import marked, say
-from aligner.legs.refusals import LegError, finite, not_negative, positive, written
+from aligner.language import marked, say, written
+from aligner.legs.refusals import LegError, finite, not_negative, positive
 
 
 def indicated_runout_mm(readings_mm: tuple[float, ...]) -> float:

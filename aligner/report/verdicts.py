@@ -17,8 +17,7 @@ from aligner.assessment.readings import Judged
 from aligner.assessment.squaring import SquaringAssessment
 from aligner.assessment.steering import SteeringAssessment, lean_words
 from aligner.gauging import Verdict
-from aligner.geometry.bounds import in_digits
-from aligner.language import marked, say
+from aligner.language import marked, say, written
 from aligner.sheet.quantities import Angle
 from aligner.units.preferred import Preferred
 from aligner.units.shown import rounded
@@ -125,7 +124,7 @@ def _squareness(found: SquaringAssessment, show: Preferred) -> str:
             else say("left shorter, {size}", size=size)
         )
     if found.consistency_p is not None:
-        chance = in_digits(found.consistency_p, 2)
+        chance = written(found.consistency_p, ".2g")
         parts.append(say("chance of the pairs disagreeing so: {chance}", chance=chance))
     return "; ".join(parts)
 
@@ -194,11 +193,11 @@ def _angle_with_uncertainty(judged: Judged) -> str:
     spread = judged.judgement.expanded_uncertainty
     if spread is None:
         return say("{size} (uncertainty not known)", size=size)
-    return f"{size} ± {in_digits(spread, 2)}°"
+    return f"{size} ± {written(spread, '.2g')}°"
 
 
 def _allowed_angle(words: str, judged: Judged) -> str:
     if judged.tolerance is None:
         return words
-    tolerance = f"{in_digits(judged.tolerance)}°"
+    tolerance = f"{written(judged.tolerance)}°"
     return say("{size}, allowed ± {tolerance}", size=words, tolerance=tolerance)

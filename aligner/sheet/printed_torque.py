@@ -9,12 +9,11 @@ from __future__ import annotations
 import re
 from typing import Any
 
-from aligner.language import marked, say
+from aligner.language import marked, say, written
 from aligner.sheet.fasteners import AlsoPrinted, TorqueSpecification
 from aligner.sheet.quantities import Ratio, Torque
 from aligner.units import UnreadableQuantity, read_quantity
 from aligner.units.dimension import TORQUE
-from aligner.units.shown import unrounded
 
 #: What a refusal shows as being right.
 _EXAMPLES = marked("write it as “23 N·m”, “21 to 25 N·m”, “23 N·m ± 10 %” or “23 N·m (17 lbf·ft)”")
@@ -60,7 +59,7 @@ def printed_torque(text: str, source: str = "") -> TorqueSpecification:
             say(
                 "“{torque}” reaches down to {low}",
                 torque=first,
-                low=f"{unrounded(found.low_nm)} N·m",
+                low=f"{written(found.low_nm)} N·m",
             ),
             say("a torque and its lower end are above zero"),
         )

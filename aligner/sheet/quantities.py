@@ -14,7 +14,7 @@ from pydantic import GetCoreSchemaHandler
 from pydantic_core import CoreSchema, core_schema
 
 from aligner import units
-from aligner.language import decimal_sign, say
+from aligner.language import say, with_decimal_sign
 from aligner.units import Dimension, UnreadableQuantity, read_quantity
 
 
@@ -86,7 +86,7 @@ class Quantity:
     @property
     def said(self) -> str:
         """The text for a person: with the decimal sign of the language spoken."""
-        return self.text.replace(".", decimal_sign())
+        return with_decimal_sign(self.text)
 
 
 @dataclass(frozen=True, slots=True)

@@ -17,7 +17,7 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Any
 
-from aligner.language import decimal_sign, marked
+from aligner.language import marked, with_decimal_sign
 
 
 @dataclass(frozen=True)
@@ -66,7 +66,7 @@ class Dimension:
     @property
     def example_said(self) -> str:
         """The example with the decimal sign of the language spoken."""
-        return self.example.replace(".", decimal_sign())
+        return with_decimal_sign(self.example)
 
     def unit(self, symbol: str) -> Unit:
         """The unit with this symbol; `KeyError` if the dimension has none such."""

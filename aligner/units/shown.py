@@ -6,7 +6,7 @@ ever for the eye: documents keep what was typed.
 
 from __future__ import annotations
 
-from aligner.language import decimal_sign
+from aligner.language import decimal_sign, with_decimal_sign, written
 from aligner.units.dimension import LENGTH, TORQUE, VOLUME, Dimension, factor
 
 #: Decimals that make sense to a mechanic's eye, by unit; what is not listed takes one.
@@ -60,12 +60,12 @@ def rounded(number: float, decimals: int) -> str:
     text = f"{number:.{max(decimals, 0)}f}"
     if float(text) == 0.0:
         text = text.removeprefix("-")
-    return text.replace("-", "−").replace(".", decimal_sign())
+    return with_decimal_sign(text.replace("-", "−"))
 
 
 def unrounded(number: float) -> str:
     """A number with the decimals it has, up to six digits: "45", "22.5"."""
-    return f"{number:g}".replace(".", decimal_sign())
+    return written(number)
 
 
 #: The dimensions for which a person has a choice of unit, with the symbols on offer.

@@ -12,9 +12,8 @@ import re
 
 from aligner.errors import AlignerError
 from aligner.frozen import dataclass
-from aligner.language import decimal_sign, say
+from aligner.language import decimal_sign, say, with_decimal_sign, written
 from aligner.units.dimension import EVERY_DIMENSION, Dimension, Unit, factor, folded
-from aligner.units.shown import unrounded
 
 
 class UnreadableQuantity(AlignerError):
@@ -43,7 +42,7 @@ class TypedQuantity:
     @property
     def said(self) -> str:
         """The same with the decimal sign of the language spoken."""
-        return self.text.replace(".", decimal_sign())
+        return with_decimal_sign(self.text)
 
 
 _SIGN = r"(?P<sign>[+\-−]?)\s*"
@@ -101,7 +100,7 @@ def read_quantity(
             say(
                 "{quantity} is more than {largest}",
                 quantity=found_quantity.said,
-                largest=f"{unrounded(dimension.largest)} {dimension.own_unit}",
+                largest=f"{written(dimension.largest)} {dimension.own_unit}",
             ),
             say(dimension.none_such),
         )
@@ -155,7 +154,7 @@ def _unit(
                 "",
                 say(
                     "“{number}” is a number without a unit",
-                    number=number.replace(".", decimal_sign()),
+                    number=with_decimal_sign(number),
                 ),
                 _write_as(example),
             )
@@ -173,7 +172,7 @@ def _unit(
                 "",
                 say(
                     "“{text}” is {other} where {kind} belongs",
-                    text=f"{number.replace('.', decimal_sign())} {typed}",
+                    text=f"{with_decimal_sign(number)} {typed}",
                     other=say(other.name),
                     kind=say(dimension.name),
                 ),

@@ -4,9 +4,8 @@ import pytest
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QFontMetricsF, QImage, QPainter
 
-from aligner.drawing.strokes import plain_number, words
+from aligner.drawing.strokes import words
 from aligner.drawing.theme import LIGHT, Theme, TypeSize
-from aligner.language import speak
 
 THEME = Theme(LIGHT)
 OWN = THEME.font(TypeSize.SMALL)
@@ -46,11 +45,3 @@ class TestWords:
 
     def test_never_become_too_small_to_read(self):
         assert points_in(QRectF(0, 0, 5, 20), "Gabelbrücke") > OWN.pointSizeF() * 0.6
-
-
-def test_a_plain_number_has_the_decimal_sign_of_the_language():
-    assert [plain_number(number) for number in (0.4, 90.0)] == ["0.4", "90"]
-    speak("de", None, ",")
-    said = plain_number(0.4)
-    speak("en")
-    assert said == "0,4"

@@ -2,7 +2,7 @@
 
 import pytest
 
-from aligner.language import listed, say, say_count, speak, spoken
+from aligner.language import listed, say, say_count, speak, spoken, with_decimal_sign, written
 from aligner.units.dimension import LENGTH
 from aligner.units.shown import rounded, shown
 from aligner.units.typed import UnreadableQuantity, read_quantity
@@ -59,10 +59,17 @@ def test_things_are_listed_with_an_and_before_the_last(request):
     assert listed(["a", "b", "c"]) == "a, b und c"
 
 
+def test_numbers_are_written_with_the_decimals_they_have():
+    assert [written(number) for number in (0.4, 90.0, 1 / 3)] == ["0.4", "90", "0.333333"]
+    assert written(1 / 3, "") == str(1 / 3)
+
+
 @pytest.mark.usefixtures("german")
 def test_numbers_are_written_with_the_decimal_sign_of_the_language():
     assert rounded(-1.25, 2) == "−1,25"
     assert shown(4.25 * 25.4, LENGTH, "in") == "4,250 in"
+    assert [written(0.4), written(90.0), written(0.156, ".2g")] == ["0,4", "90", "0,16"]
+    assert with_decimal_sign("4.25 mm") == "4,25 mm"
 
 
 @pytest.mark.parametrize(

@@ -9,8 +9,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from aligner.drawing.adapter_sketch import AdapterSketch, paint_adapter_sketch
 from aligner.drawing.theme import Theme
 from aligner.job import Adapter, TorqueWrench
-from aligner.language import say
-from aligner.units.shown import unrounded
+from aligner.language import say, written
 
 
 def sketch_of(wrench: TorqueWrench | None, adapter: Adapter) -> AdapterSketch:
@@ -47,7 +46,7 @@ def sketch_words(sketch: AdapterSketch) -> str:
         "sketch: L {grip}, E {adapter} at {angle}.",
         grip=grip,
         adapter=sketch.effective_length,
-        angle=f"{unrounded(sketch.angle_deg)}°",
+        angle=f"{written(sketch.angle_deg)}°",
     )
 
 

@@ -6,10 +6,10 @@ from aligner.assessment import StepStanding, StepState
 from aligner.assessment.assess import Assessment
 from aligner.fastening.steps import Step
 from aligner.job import Action, Job, LogEntry
-from aligner.language import begun, inside, listed, marked, say
+from aligner.language import begun, inside, listed, marked, say, written
 from aligner.sheet import ThreadCondition
 from aligner.units.preferred import Preferred
-from aligner.units.shown import rounded, unrounded
+from aligner.units.shown import rounded
 from aligner.window.widgets.pictures import height_words, in_line_words, square_words
 
 _CONDITIONS = {
@@ -64,7 +64,7 @@ def turn_words(turn_deg: float) -> str:
     """A turn backwards as a mechanic says it, the common fractions of a turn by name."""
     if turn_deg in _TURNS:
         return say(_TURNS[turn_deg])
-    return say("{angle} back", angle=f"{unrounded(turn_deg)}°")
+    return say("{angle} back", angle=f"{written(turn_deg)}°")
 
 
 def beside_words(step: Step, show: Preferred) -> str:

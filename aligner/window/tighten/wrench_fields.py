@@ -13,10 +13,9 @@ from pydantic import ValidationError
 
 from aligner.errors import AlignerError
 from aligner.job import Adapter, TorqueWrench
-from aligner.language import begun, marked, say
+from aligner.language import begun, marked, say, written
 from aligner.sheet.quantities import Angle, Length, Quantity, Ratio, Torque
 from aligner.units import UnreadableQuantity
-from aligner.units.shown import unrounded
 
 
 @dataclass(frozen=True)
@@ -205,7 +204,7 @@ def adapter_line(adapter: Adapter) -> str:
     if adapter.concentric:
         parts = [say("concentric: changes nothing in the setting")]
     else:
-        angle = f"{unrounded(adapter.angle.value)}°"
+        angle = f"{written(adapter.angle.value)}°"
         parts = [f"E {adapter.effective_length.said}", say("{angle} to the wrench", angle=angle)]
     if adapter.drive:
         parts.append(say("{size} drive", size=adapter.drive))

@@ -9,10 +9,9 @@ from aligner.assessment.in_line import InLineAssessment
 from aligner.assessment.protrusion import ProtrusionAssessment
 from aligner.assessment.readings import Judged
 from aligner.assessment.squaring import SquaringAssessment
-from aligner.drawing.strokes import plain_number
 from aligner.drawing.tolerance_strip import StripPicture
 from aligner.gauging import Verdict
-from aligner.language import say
+from aligner.language import say, written
 from aligner.units.preferred import Preferred
 from aligner.units.shown import rounded
 
@@ -117,7 +116,7 @@ def _turn_words(turn: Judged, verdict: str, *, disagree: bool) -> str:
         way = say("{angle} to the right", angle=angle)
     if turn.tolerance is None:
         return f"{verdict}: {way}"
-    allowed = say("± {size} allowed", size=f"{plain_number(turn.tolerance)}°")
+    allowed = say("± {size} allowed", size=f"{written(turn.tolerance)}°")
     return f"{verdict}: {way}; {allowed}"
 
 
