@@ -11,29 +11,10 @@ from aligner.fastening.rules import Rule
 from aligner.fastening.strip import strip
 from aligner.fastening.thread import parse_thread
 from aligner.fastening.wrench import Wrench
-from aligner.language import speak
 from tests.front_end_joints import front_end
 
+GERMAN = {"{verb} {joint}": "{verb}: {joint}"}
 OWN_RULE = Rule("before", "fork_cap", "lower_clamp", "The maker wants it so.", "manual, p. 7")
-
-
-def bracket(text, meaning, count):
-    assert "⟦" not in text, "said twice"
-    return f"⟦{text}⟧"
-
-
-@pytest.fixture
-def bracketed():
-    speak("xx", bracket, ",")
-    yield
-    speak("en")
-
-
-@pytest.fixture
-def german():
-    speak("de", lambda text, meaning, count: {"{verb} {joint}": "{verb}: {joint}"}.get(text, text))
-    yield
-    speak("en")
 
 
 def texts_of(step):

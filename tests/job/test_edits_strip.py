@@ -20,7 +20,6 @@ from aligner.job.edits_strip import (
     without_removed,
 )
 from aligner.job.usual_clutter import reminder_for, usual_clutter
-from aligner.language import speak
 from aligner.sheet.quantities import Length, SignedLength, Volume
 
 AT = datetime(2026, 5, 2, 9, 0, tzinfo=UTC)
@@ -185,13 +184,6 @@ def test_a_job_of_before_these_fields_still_opens():
 )
 def test_a_german_name_brings_its_reminder_whatever_is_spoken(typed, usual):
     assert reminder_for(typed) == (reminder_for(usual) if usual else "")
-
-
-@pytest.fixture
-def bracketed():
-    speak("xx", lambda text, meaning, count: f"⟦{text}⟧")
-    yield
-    speak("en")
 
 
 @pytest.mark.usefixtures("bracketed")

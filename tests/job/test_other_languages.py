@@ -28,13 +28,6 @@ GERMAN = {
 }
 
 
-@pytest.fixture
-def german():
-    speak("qde", lambda text, meaning, count: GERMAN.get(text, text), ",")
-    yield
-    speak("en")
-
-
 @pytest.mark.usefixtures("german")
 def test_a_known_gauge_goes_on_the_list_under_its_name_in_the_language():
     assert (None, "which gauge?") in gauge_choices(Job(), None)

@@ -2,7 +2,7 @@
 
 import pytest
 
-from aligner.language import listed, say, say_count, speak, spoken, with_decimal_sign, written
+from aligner.language import listed, say, say_count, spoken, with_decimal_sign, written
 from aligner.units.dimension import LENGTH
 from aligner.units.shown import rounded, shown
 from aligner.units.typed import UnreadableQuantity, read_quantity
@@ -17,16 +17,9 @@ GERMAN = {
 }
 
 
-@pytest.fixture
-def german():
-    speak("de", lambda *asked: GERMAN.get(asked, asked[0]), ",")
-    yield
-    speak("en")
-
-
 @pytest.mark.usefixtures("german")
 def test_a_sentence_is_said_in_the_other_language_with_its_values():
-    assert spoken() == "de"
+    assert spoken() == f"de-{__name__}"
     assert say("Push it up {size}.", size="1,3 mm") == "1,3 mm hochschieben."
 
 

@@ -44,13 +44,6 @@ GERMAN = {
 
 
 @pytest.fixture
-def german():
-    speak("qde", lambda text, meaning, count: GERMAN.get(text, text), ",")
-    yield
-    speak("en")
-
-
-@pytest.fixture
 def longer():
     """Every text a quarter longer, in words that break between lines as any other."""
 
@@ -58,9 +51,7 @@ def longer():
         spare = round(len(text) / 4)
         return text + (" " + "longer " * (spare // 7) if spare >= 7 else "o" * spare).rstrip()
 
-    speak("qlonger", lengthened, ",")
-    yield
-    speak("en")
+    speak("longer", lengthened, ",")
 
 
 def demo_job(name):

@@ -4,7 +4,6 @@ import pytest
 
 from aligner.job import Job
 from aligner.job.edits_sheet import with_fastener_on_other_side
-from aligner.language import speak
 from aligner.sheet import Side
 from aligner.sheet.patterns import choices_like, composed
 from aligner.sheet.printed_torque import printed_torque, torque_text
@@ -27,13 +26,6 @@ GERMAN = {
 }
 
 
-@pytest.fixture
-def german():
-    speak("de", lambda text, meaning, count: GERMAN.get(text, text), ",")
-    yield
-    speak("en")
-
-
 def _clamps(sheet):
     return [each for each in sheet.fasteners if each.kind == "lower_clamp"]
 
@@ -47,18 +39,15 @@ def test_a_pattern_writes_its_names_and_sources_in_the_language_spoken():
     assert default_name("lower_clamp", Side.LEFT) == "untere Klemmung links"
 
 
-def test_a_sheet_begun_in_one_language_goes_on_in_another():
+def test_a_sheet_begun_in_one_language_goes_on_in_another(request):
     english = composed({"fork": "cartridge", "lower_clamps": "two"})
     torque = printed_torque("23 N·m", "invented p. 3")
     english = english.with_changes(
         fasteners=tuple(each.with_changes(torque=torque) for each in english.fasteners)
     )
-    speak("de", lambda text, meaning, count: GERMAN.get(text, text), ",")
-    try:
-        choices = choices_like(english)
-        variant = variant_of(english, "Year two", choices)
-    finally:
-        speak("en")
+    request.getfixturevalue("german")
+    choices = choices_like(english)
+    variant = variant_of(english, "Year two", choices)
     assert choices["fork"] == "cartridge"
     assert choices["lower_clamps"] == "two"
     assert variant.dropped == variant.added == ()

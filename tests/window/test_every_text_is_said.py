@@ -10,7 +10,6 @@ from aligner.assessment import Stage
 from aligner.data_files import demo
 from aligner.drawing.theme import Appearance, theme_for
 from aligner.job import Job
-from aligner.language import speak
 from aligner.storage.document_file import load_job
 from aligner.units.dimension import EVERY_DIMENSION
 from aligner.window.main_window import MainWindow
@@ -29,13 +28,6 @@ EMPTY = "no job"
 _THE_SAME = {"mm", "in", "m", "km", "k", "U", "Enter", "Tab", "Ctrl", "Alt", "Esc", "F1", "F6"}
 _THE_SAME |= {"F11", "A4", "PDF", "CSV", "Aligner", "ISO", "DIN", "English", "Deutsch", "Shift"}
 _THE_SAME |= {unit.symbol for dimension in EVERY_DIMENSION for unit in dimension.units}
-
-
-@pytest.fixture
-def bracketed():
-    speak("xx", lambda text, meaning, count: f"⟦{text}⟧")
-    yield
-    speak("en")
 
 
 def outside_brackets(text):
@@ -105,7 +97,5 @@ def test_every_text_on_a_stage_is_said(qtbot, stage, name):
 @pytest.mark.usefixtures("bracketed")
 @pytest.mark.parametrize("page", ["show_history", "show_preferences", "show_bench"])
 def test_every_text_beside_the_stages_is_said(qtbot, window, page):
-    speak("en")
-    speak("xx", lambda text, meaning, count: f"⟦{text}⟧")
     getattr(window, page)()
     assert unsaid_in(window, window.open_job.job) == set()

@@ -16,12 +16,6 @@ LANGUAGES = sorted(folder.name for folder in ENGLISH.iterdir() if folder.is_dir(
 NAMES = sorted(path.stem for path in ENGLISH.glob("*.md"))
 
 
-@pytest.fixture(autouse=True)
-def english_after():
-    yield
-    speak("en")
-
-
 def page(name, language=""):
     return (ENGLISH / language / f"{name}.md").read_text(encoding="utf-8")
 

@@ -7,7 +7,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton
 
 from aligner.assessment import Stage
-from aligner.language import speak
 from aligner.window.strip.views import StripView
 
 _ALT = Qt.KeyboardModifier.AltModifier
@@ -57,32 +56,26 @@ def test_enter_walks_from_name_to_fasteners_to_note_and_to_the_next_part(qtbot, 
     assert [row.name.text() for row in parts.back_rows] == names(window)[::-1]
 
 
-def test_a_picked_name_goes_into_the_job_in_the_language_spoken(qtbot, window, parts):
-    speak("xx", lambda text, meaning, count: f"⟦{text}⟧")
-    try:
-        qtbot.keyClicks(focus(), "horn")
-        press(qtbot, Qt.Key.Key_Down)
-        press(qtbot, Qt.Key.Key_Return)
-        assert names(window) == ["⟦Horn⟧"]
-        usual = [parts.pick.usual.item(row).text() for row in range(parts.pick.usual.count())]
-        assert "⟦Horn⟧" not in usual
-        assert "⟦Fork brace⟧" in usual
-    finally:
-        speak("en")
+def test_a_picked_name_goes_into_the_job_in_the_language_spoken(qtbot, window, parts, request):
+    request.getfixturevalue("bracketed")
+    qtbot.keyClicks(focus(), "horn")
+    press(qtbot, Qt.Key.Key_Down)
+    press(qtbot, Qt.Key.Key_Return)
+    assert names(window) == ["⟦Horn⟧"]
+    usual = [parts.pick.usual.item(row).text() for row in range(parts.pick.usual.count())]
+    assert "⟦Horn⟧" not in usual
+    assert "⟦Fork brace⟧" in usual
 
 
 def test_a_usual_thing_that_came_off_under_its_english_name_is_not_offered_again(
-    qtbot, window, parts
+    qtbot, window, parts, request
 ):
     type_and_enter(qtbot, "Horn")
-    speak("xx", lambda text, meaning, count: f"⟦{text}⟧")
-    try:
-        parts.refresh()
-        usual = [parts.pick.usual.item(row).text() for row in range(parts.pick.usual.count())]
-        assert "⟦Horn⟧" not in usual
-        assert "⟦Fork brace⟧" in usual
-    finally:
-        speak("en")
+    request.getfixturevalue("bracketed")
+    parts.refresh()
+    usual = [parts.pick.usual.item(row).text() for row in range(parts.pick.usual.count())]
+    assert "⟦Horn⟧" not in usual
+    assert "⟦Fork brace⟧" in usual
 
 
 def test_typing_searches_the_usual_things_and_down_enter_takes_one(qtbot, window, parts):

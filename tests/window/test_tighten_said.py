@@ -4,25 +4,12 @@ import pytest
 
 from aligner.assessment import Stage, assess
 from aligner.data_files import demo
-from aligner.language import speak
 from aligner.sheet.quantities import Torque
 from aligner.storage.document_file import load_job
 from aligner.units.preferred import Preferred
 from aligner.window.tighten.seen_value import doubt, wanted_of
 from aligner.window.tighten.step_words import done_words
 from tests.window.tighten_jobs import at_joint, ticked_until, true_job
-
-
-def bracket(text, meaning, count):
-    assert "⟦" not in text, "said twice"
-    return f"⟦{text}⟧"
-
-
-@pytest.fixture
-def bracketed():
-    speak("xx", bracket, ",")
-    yield
-    speak("en")
 
 
 @pytest.fixture
