@@ -11,8 +11,8 @@ from PySide6.QtWidgets import QFormLayout, QHBoxLayout, QVBoxLayout, QWidget
 from aligner.drawing.theme import ROOM, Theme
 from aligner.language import marked, say
 from aligner.window.preferences import CHOICES, Preferences
+from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.labels import Card, label, main_button
-from aligner.window.widgets.spoken_choice import SpokenChoice
 from aligner.window.widgets.standing_foot import StandingFoot
 
 _NAMES = {
@@ -42,13 +42,6 @@ _WORDS = {
 _LANGUAGES = {"en": "English", "de": "Deutsch"}
 
 
-class Choice(SpokenChoice):
-    """One choice of a few; the mouse wheel never changes it."""
-
-    def wheelEvent(self, event: object) -> None:
-        """Leave the choice alone: a wheel turned over it is meant for the page."""
-
-
 class PreferencesPage(QWidget):
     """All the choices, and the way back.
 
@@ -69,12 +62,9 @@ class PreferencesPage(QWidget):
         form.setVerticalSpacing(ROOM - 4)
         form.setHorizontalSpacing(ROOM)
         for name, values in CHOICES.items():
-            box = Choice()
-            box.setAccessibleName(say(_NAMES[name]))
-            for value in values:
-                box.addItem(_words(name, value), value)
-            box.setCurrentIndex(values.index(getattr(preferences, name)))
-            box.activated.connect(lambda place, name=name: self._choose(name, place))
+            box = Choice(say(_NAMES[name]), [(value, _words(name, value)) for value in values])
+            box.show_value(getattr(preferences, name))
+            box.chosen.connect(lambda value, name=name: self._choose(name, value))
             self.choices[name] = box
             form.addRow(label(say(_NAMES[name])), box)
         card.column.addLayout(form)
@@ -116,8 +106,8 @@ class PreferencesPage(QWidget):
         else:
             super().keyPressEvent(event)
 
-    def _choose(self, name: str, place: int) -> None:
-        self._preferences = self._preferences.with_choice(name, CHOICES[name][place])
+    def _choose(self, name: str, value: Any) -> None:
+        self._preferences = self._preferences.with_choice(name, value)
         self.chosen.emit(self._preferences)
 
 

@@ -32,9 +32,9 @@ from aligner.window.align.views import View
 from aligner.window.bench.view import BenchView
 from aligner.window.main_window import MainWindow
 from aligner.window.open_job import OpenJob
+from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.drawing_card import DrawingCard
 from aligner.window.widgets.labels import Caution
-from aligner.window.widgets.spoken_choice import SpokenChoice
 from aligner.window.widgets.style_sheet import style_sheet
 from tests.window.accessible_tree import (
     Text,
@@ -338,9 +338,8 @@ def test_a_caution_made_with_its_words_is_seen_once_it_stands_somewhere(qtbot):
 def test_a_choice_is_told_by_what_is_asked_and_its_value_by_what_is_chosen(qtbot):
     page = QWidget()
     qtbot.addWidget(page)
-    choice = SpokenChoice()
-    choice.setAccessibleName("which gauge & why")
-    choice.addItems(["caliper", "rule"])
+    choice = Choice("which gauge & why", [(1, "caliper"), (2, "rule")])
+    choice.show_value(1)
     QVBoxLayout(page).addWidget(choice)
     page.show()
     interface = QAccessible.queryAccessibleInterface(choice)

@@ -14,8 +14,8 @@ from aligner.sheet.patterns import composed
 from aligner.sheet.quantities import Length
 from aligner.storage.document_file import load_job, load_sheet, save_sheet
 from aligner.window.bike.boxes import SheetLine
-from aligner.window.bike.choices import ChoiceBox
 from aligner.window.bike.stage import BikeStage
+from aligner.window.widgets.choice import Choice
 from tests.window.sheet_typing import focused, type_into
 
 
@@ -254,7 +254,7 @@ def test_the_fork_and_the_handlebars_are_chosen_by_keyboard(window, page):
 
 def test_every_box_and_choice_has_a_name_and_can_be_reached(page):
     page.fasteners.rows["stem nut"].open_button.click()
-    boxes = [*page.findChildren(SheetLine), *page.findChildren(ChoiceBox)]
+    boxes = [*page.findChildren(SheetLine), *page.findChildren(Choice)]
     assert len(boxes) > 90
     for widget in boxes:
         assert widget.accessibleName(), widget

@@ -106,7 +106,7 @@ def test_another_name_keeps_the_row_and_what_stands_in_it(window, page):
 
 def test_a_fastener_is_added_on_both_sides_removed_and_brought_back(window, page):
     card = page.fasteners
-    card.new_kind.show_answer("damper_rod_bolt")
+    card.new_kind.show_value("damper_rod_bolt")
     assert card.new_side.currentText() == "left and right"
     card.add_button.click()
     assert focused(window) is card.rows["left damper-rod bolt"].boxes["torque"].line
@@ -138,7 +138,7 @@ def test_a_fastener_is_added_on_both_sides_removed_and_brought_back(window, page
 )
 def test_only_the_sides_a_kind_can_have_are_offered(page, kind, sides):
     card = page.fasteners
-    card.new_kind.show_answer(kind)
+    card.new_kind.show_value(kind)
     assert [card.new_side.itemText(at) for at in range(card.new_side.count())] == sides
 
 
@@ -146,9 +146,9 @@ def test_a_rule_is_added_with_its_reason_changed_and_removed(window, page):
     new = page.rules.new
     new.button.click()
     assert "the rule is not complete" in new.refusal
-    new.first.show_answer("left cap")
-    new.kind.show_answer("before")
-    new.then.show_answer("right cap")
+    new.first.show_value("left cap")
+    new.kind.show_value("before")
+    new.then.show_value("right cap")
     type_into(new.because.line, "An invented reason.", enter=False)
     type_into(new.source.line, "invented p. 5", enter=False)
     new.button.click()
@@ -169,8 +169,8 @@ def test_a_rule_that_makes_a_ring_is_refused_and_the_list_stays(window, page):
     steps = len(window.open_job.assessment.tightening.steps)
     for first, then in (("left cap", "right cap"), ("right cap", "left cap")):
         new = page.rules.new
-        new.first.show_answer(first)
-        new.then.show_answer(then)
+        new.first.show_value(first)
+        new.then.show_value(then)
         type_into(new.because.line, "Invented.", enter=False)
         new.button.click()
     assert len(window.open_job.job.sheet.rules) == 1
@@ -185,7 +185,7 @@ def test_the_stem_nut_asks_for_seating_and_back_off_and_no_other_does(page):
         assert row.boxes["seating"].isVisibleTo(row) is is_asked
         assert row.boxes["back_off"].isVisibleTo(row) is is_asked
     assert page.fasteners.rows["stem nut"].boxes["seating"].line.text() == "35 to 45 N·m"
-    assert page.fasteners.rows["left cap"].choices["side"].answer == Side.LEFT
+    assert page.fasteners.rows["left cap"].choices["side"].value == Side.LEFT
 
 
 def test_a_rule_changed_into_a_ring_is_refused_and_stands_as_it_was(window, page):
@@ -205,4 +205,4 @@ def test_a_rule_changed_into_a_ring_is_refused_and_stands_as_it_was(window, page
     assert window.open_job.assessment.tightening.steps
     type_into(row.because.line, "Another reason.")
     assert row.refusal == ""
-    assert row.then.answer == "right lower clamp"
+    assert row.then.value == "right lower clamp"

@@ -1,4 +1,4 @@
-"""Choices and one-line entries of the Align page: Enter goes on, and nothing typed is lost.
+"""One-line entries of the Align page: Enter goes on, and nothing typed is lost.
 
 The trap: a text that cannot be read, or a name that is taken, must stay where it was typed,
 with a sentence; the job keeps what it had.
@@ -6,11 +6,10 @@ with a sentence; the job keeps what it had.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QFocusEvent, QKeyEvent, QStandardItemModel, QWheelEvent
-from PySide6.QtWidgets import QComboBox, QGridLayout, QSizePolicy, QWidget
+from PySide6.QtWidgets import QGridLayout, QSizePolicy, QWidget
 
 from aligner.drawing.theme import Theme
 from aligner.errors import AlignerError
@@ -18,95 +17,8 @@ from aligner.language import begun
 from aligner.sheet.quantities import Quantity
 from aligner.window.widgets.labels import label, set_tone
 from aligner.window.widgets.reading_box import ReadingCell
-from aligner.window.widgets.spoken_choice import SpokenChoice
 
 Reader = Callable[[str], object]
-
-
-class Choice(SpokenChoice):
-    """One of a few in words; Enter goes on, and the mouse wheel never changes it.
-
-    Signals:
-        tried: another one is looked at by the arrow keys; nothing is kept yet.
-        kept: it is left, or picked from the list.
-        went_on: Enter was pressed.
-    """
-
-    tried = Signal(object)
-    kept = Signal(object)
-    went_on = Signal()
-
-    def __init__(self, name: str) -> None:
-        super().__init__()
-        self.setAccessibleName(name)
-        self.setMinimumContentsLength(6)
-        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-        self._values: list[object] = []  # Qt would make plain text of an enumeration
-        self._kept: object = None
-        self._by_key = False
-        self.activated.connect(self._say_activated)
-
-    @property
-    def value(self) -> object:
-        """What is chosen now; `None` where nothing is."""
-        place = self.currentIndex()
-        return self._values[place] if 0 <= place < len(self._values) else None
-
-    def go_to_first_empty(self) -> None:
-        """Put the keyboard on it, as on a box of readings."""
-        self.setFocus(Qt.FocusReason.TabFocusReason)
-
-    def offer(self, choices: Iterable[tuple[object, str, str]], chosen: object) -> None:
-        """Offer choices and show the one that is kept.
-
-        Args:
-            choices: the value, its words, and why it cannot be chosen ("" if it can).
-            chosen: the value that the job holds.
-        """
-        rows = list(choices)
-        shown = [f"{words}: {refusal}" if refusal else words for _, words, refusal in rows]
-        if shown != [self.itemText(place) for place in range(self.count())]:
-            self.clear()
-            model = self.model()
-            for place, (_, _, refusal) in enumerate(rows):
-                self.addItem(shown[place])
-                if isinstance(model, QStandardItemModel):
-                    model.item(place).setEnabled(not refusal)
-        self._values = [value for value, _, _ in rows]
-        if not self._by_key:
-            self._kept = chosen
-        self.setCurrentIndex(self._values.index(chosen) if chosen in self._values else -1)
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            self._keep()
-            self.went_on.emit()
-            return
-        self._by_key = True
-        super().keyPressEvent(event)
-        self._by_key = self.value != self._kept
-
-    def wheelEvent(self, event: QWheelEvent) -> None:
-        """Leave the choice alone: a wheel turned over it is meant for the page."""
-        event.ignore()
-
-    def focusOutEvent(self, event: QFocusEvent) -> None:
-        super().focusOutEvent(event)
-        if event.reason() != Qt.FocusReason.PopupFocusReason:
-            self._keep()
-
-    def _say_activated(self, _place: int) -> None:
-        if self._by_key:
-            self.tried.emit(self.value)
-        else:
-            self._keep()
-
-    def _keep(self) -> None:
-        self._by_key = False
-        chosen = self.value
-        if self.currentIndex() >= 0 and chosen != self._kept:
-            self._kept = chosen
-            self.kept.emit(chosen)
 
 
 class Entry(QWidget):

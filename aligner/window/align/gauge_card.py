@@ -18,7 +18,6 @@ from aligner.job.edits_gauges import with_gauge, without_gauge
 from aligner.job.known_gauges import known_gauges, not_listed
 from aligner.language import marked, say
 from aligner.units.preferred import Preferred
-from aligner.window.align.entry import Choice
 from aligner.window.align.fold import FoldPage, PressButton
 from aligner.window.align.gauge_fold import GaugeFold
 from aligner.window.align.words import gauge_choices, pair_words
@@ -26,6 +25,7 @@ from aligner.window.open_job import Change, OpenJob
 from aligner.window.widgets.labels import Card, label, set_tone
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.pictures import height_words, in_line_words, square_words
+from aligner.window.widgets.tried_choice import TriedChoice
 
 #: Stands for a gauge of the person's own among those to add.
 _ANOTHER = marked("another gauge")
@@ -42,7 +42,7 @@ class UseCard(Card):
         for column, share in enumerate((4, 6, 5)):
             self._grid.setColumnStretch(column, share)
         self.column.addLayout(self._grid)
-        self.choices: list[Choice] = []
+        self.choices: list[TriedChoice] = []
         self._names: list[QLabel] = []
         self._words: list[QLabel] = []
 
@@ -82,7 +82,8 @@ class UseCard(Card):
         for place, (name, gauge, words, verdict) in enumerate(uses):
             self._names[place].setText(name)
             self.choices[place].setAccessibleName(say("gauge for {name}", name=name))
-            self.choices[place].offer(gauge_choices(job, gauge), gauge)
+            self.choices[place].offer(gauge_choices(job, gauge))
+            self.choices[place].show_value(gauge)
             self._words[place].setText(words)
             set_tone(self._words[place], "tone", "attention" if verdict is Verdict.OUT else "")
 
@@ -94,9 +95,9 @@ class UseCard(Card):
                 widget.deleteLater()
         while len(self.choices) < count:
             place = len(self.choices)
-            choice = Choice(say("gauge"))
+            choice = TriedChoice(say("gauge"))
             choice.tried.connect(lambda g, place=place: self._open_job.draft(self._used(place, g)))
-            choice.kept.connect(
+            choice.chosen.connect(
                 lambda g, place=place: self._open_job.edit(say("gauge used"), self._used(place, g))
             )
             choice.went_on.connect(lambda place=place: self._go_on(place))
@@ -134,7 +135,7 @@ class GaugeCard(QWidget):
         foot = QWidget()
         row = QHBoxLayout(foot)
         row.setContentsMargins(0, 0, 0, 0)
-        self.add_which = Choice(say("gauge to add"))
+        self.add_which = TriedChoice(say("gauge to add"))
         self.add_gauge = PressButton(say("Add to this job"))
         row.addWidget(self.add_which, 1)
         row.addWidget(self.add_gauge)
@@ -163,10 +164,10 @@ class GaugeCard(QWidget):
         self._match_folds(tuple(job.gauges))
         for name, fold in self.folds.items():
             fold.show_gauge(job, name)
-        offered = [(name, name, "") for name in not_listed(job.gauges)]
-        offered.append((_ANOTHER, say(_ANOTHER), ""))
-        chosen, values = self.add_which.value, [value for value, *_ in offered]
-        self.add_which.offer(offered, chosen if chosen in values else values[0])
+        offered = {name: name for name in not_listed(job.gauges)} | {_ANOTHER: say(_ANOTHER)}
+        chosen = self.add_which.value
+        self.add_which.offer(offered.items())
+        self.add_which.show_value(chosen if chosen in offered else next(iter(offered)))
 
     def _match_folds(self, names: tuple[str, ...]) -> None:
         if names == tuple(self.folds):

@@ -22,12 +22,12 @@ from aligner.job import Job
 from aligner.language import marked, say
 from aligner.sheet.quantities import SignedLength
 from aligner.units.preferred import Preferred
-from aligner.window.align.entry import Choice
 from aligner.window.align.words import as_found_words, policy_choices, policy_refusals
 from aligner.window.widgets.drawing_card import DrawingCard
 from aligner.window.widgets.labels import label
 from aligner.window.widgets.pictures import height_words, strip_of
 from aligner.window.widgets.reading_box import ReadingBox
+from aligner.window.widgets.tried_choice import TriedChoice
 
 _NAMES = {"left": marked("left leg"), "right": marked("right leg")}
 _STRIP_HEIGHT = 50
@@ -70,10 +70,10 @@ class HeightCard(DrawingCard):
         self.boxes["right"].went_on.connect(self.went_on)
         self._policy_name = label(say("bring", meaning="before which leg goes where"), "small")
         self._policy_name.setParent(self)
-        self.policy = Choice(say("bring which leg where"))
+        self.policy = TriedChoice(say("bring which leg where"))
         self.policy.setParent(self)
         self.policy.tried.connect(self.policy_tried)
-        self.policy.kept.connect(self.policy_kept)
+        self.policy.chosen.connect(self.policy_kept)
         self.policy.went_on.connect(self.went_on)
         self._as_found = label("", "small", wraps=True)
         self._as_found.setAlignment(Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop)
@@ -95,9 +95,9 @@ class HeightCard(DrawingCard):
             self.boxes[side].show_readings(readings, mean, cells=min(wanted or 0, 8))
         as_found = mean_as_found(job)
         words, refusals = policy_choices(job, as_found, self._show), policy_refusals(job, as_found)
-        self.policy.offer(
-            [(policy, words[policy], refusals.get(policy, "")) for policy in words], found.policy
-        )
+        why = {policy: f"{words[policy]}: {refusal}" for policy, refusal in refusals.items()}
+        self.policy.offer((words | why).items(), closed=refusals)
+        self.policy.show_value(found.policy)
         self._as_found.setText(as_found_words(job, self._show))
         difference = found.difference.value if found.difference else None
         factor = exaggeration(difference, _spread_of(found))

@@ -15,13 +15,13 @@ from aligner.job import Job, PlateReadings
 from aligner.job.edits_align import readings_by
 from aligner.language import marked, say
 from aligner.units.preferred import Preferred
-from aligner.window.align.entry import Choice
 from aligner.window.align.method_boxes import MOST_CELLS, MethodBoxes
 from aligner.window.align.words import HINTS, METHODS, readings_kept
 from aligner.window.widgets.labels import Card, label, set_tone
 from aligner.window.widgets.part_stack import PartStack
 from aligner.window.widgets.pictures import in_line_words
 from aligner.window.widgets.reading_box import ReadingBox
+from aligner.window.widgets.tried_choice import TriedChoice
 
 #: The name of the undoable step that changes a field.
 _STEPS = {
@@ -57,7 +57,7 @@ class InLineCard(Card):
         super().__init__()
         self._show = show
         self._theme = theme
-        self.method = Choice(say("how the legs are checked for lying in line"))
+        self.method = TriedChoice(say("how the legs are checked for lying in line"))
         self.column.setContentsMargins(theme.px(14), theme.px(8), theme.px(14), theme.px(8))
         self.column.setSpacing(theme.px(6))
         head = QHBoxLayout()
@@ -71,7 +71,7 @@ class InLineCard(Card):
         self._verdict = label("", "strong", wraps=True)
         self.column.addWidget(self._verdict)
         self.method.tried.connect(self.method_tried)
-        self.method.kept.connect(self.method_kept)
+        self.method.chosen.connect(self.method_kept)
         self.method.went_on.connect(self.go_to_first_box)
         self._present = self._boxes_of("plate")
         self._hint = HINTS["plate"]
@@ -82,7 +82,7 @@ class InLineCard(Card):
         return self._present.boxes
 
     @property
-    def choices(self) -> dict[str, Choice]:
+    def choices(self) -> dict[str, TriedChoice]:
         """The choices of the method in use, by field."""
         return self._present.choices
 
@@ -108,12 +108,10 @@ class InLineCard(Card):
         others = job.align.in_line_others
         kept: dict[str, int] = {other.method: readings_by(other) for other in others}
         self.method.offer(
-            [
-                (name, f"{say(words)}{readings_kept(kept.get(name, 0))}", "")
-                for name, words in METHODS.items()
-            ],
-            method,
+            (name, f"{say(words)}{readings_kept(kept.get(name, 0))}")
+            for name, words in METHODS.items()
         )
+        self.method.show_value(method)
         self._show_method(method)
         troubles = {}
         if found.geometry is None:

@@ -18,9 +18,9 @@ from aligner.job import InLineReadings
 from aligner.language import marked, say
 from aligner.sheet.quantities import Length, Quantity, SignedLength
 from aligner.units.preferred import Preferred
-from aligner.window.align.entry import Choice
 from aligner.window.align.words import HINTS
 from aligner.window.widgets.reading_box import ReadingBox
+from aligner.window.widgets.tried_choice import TriedChoice
 
 MOST_CELLS = 6
 
@@ -82,7 +82,7 @@ class MethodBoxes(QWidget):
         self._show = show
         self.method = method
         self.boxes: dict[str, ReadingBox] = {}
-        self.choices: dict[str, Choice] = {}
+        self.choices: dict[str, TriedChoice] = {}
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(GAP)
@@ -116,8 +116,8 @@ class MethodBoxes(QWidget):
             box.say_trouble(troubles.get(field, "") if listed else "")
         for field, choice in self.choices.items():
             offered = _CORNERS if field == "corner" else _FACES
-            rows = [(value, say(words), "") for value, words in offered]
-            choice.offer(rows, getattr(readings, field))
+            choice.offer((value, say(words)) for value, words in offered)
+            choice.show_value(getattr(readings, field))
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         if event.type() == QEvent.Type.FocusIn:
@@ -128,16 +128,16 @@ class MethodBoxes(QWidget):
         column = QVBoxLayout()
         column.setSpacing(4)
         for field, name in _CHOICES:
-            choice = Choice(say(name))
+            choice = TriedChoice(say(name))
             self.choices[field] = choice
             choice.tried.connect(lambda value, field=field: self.typed.emit({field: value}))
-            choice.kept.connect(lambda value, field=field: self.kept.emit({field: value}))
+            choice.chosen.connect(lambda value, field=field: self.kept.emit({field: value}))
             column.addWidget(choice)
         column.addStretch(1)
         row.addLayout(column, 5)
 
     def _walk(self) -> None:
-        stops: dict[str, ReadingBox | Choice] = {**self.boxes, **self.choices}
+        stops: dict[str, ReadingBox | TriedChoice] = {**self.boxes, **self.choices}
         for here, there in pairwise(stops.values()):
             here.went_on.connect(there.go_to_first_empty)
         list(stops.values())[-1].went_on.connect(self.went_on)

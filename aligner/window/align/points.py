@@ -19,13 +19,14 @@ from aligner.job.edits_align import with_another_pair, with_pair, without_pair
 from aligner.language import marked, say, say_count
 from aligner.sheet.quantities import Length, Quantity, SignedLength
 from aligner.units.preferred import Preferred
-from aligner.window.align.entry import Choice, Entry, reads
+from aligner.window.align.entry import Entry, reads
 from aligner.window.align.fold import Fold, FoldPage, PressButton
 from aligner.window.align.words import alike_at_first, gauge_choices, pair_words
 from aligner.window.measuring.guides import measured_by
 from aligner.window.open_job import OpenJob
 from aligner.window.widgets.labels import label
 from aligner.window.widgets.page import wrapping
+from aligner.window.widgets.tried_choice import TriedChoice
 
 #: Field, name, kind, and where it is measured from and to.
 _DIMENSIONS: tuple[tuple[str, str, type[Quantity], str], ...] = (
@@ -89,7 +90,7 @@ class PairFold(Fold):
         self._add("name", Entry(theme, say("name"), self._read_name))
         gauge = QHBoxLayout()
         gauge.addWidget(label(say("gauge")), 5)
-        self.gauge = Choice(say("gauge of this pair"))
+        self.gauge = TriedChoice(say("gauge of this pair"))
         gauge.addWidget(self.gauge, 4)
         self.body_column.addLayout(gauge)
         for field, name, kind, about in _DIMENSIONS:
@@ -122,7 +123,8 @@ class PairFold(Fold):
                 troubles.get(field, ""),
                 told.get(field, ""),
             )
-        self.gauge.offer(gauge_choices(job, pair.gauge), pair.gauge)
+        self.gauge.offer(gauge_choices(job, pair.gauge))
+        self.gauge.show_value(pair.gauge)
         count = len(pair.left) + len(pair.right)
         self.gauge.setAccessibleName(say("gauge, {name}", name=pair.name))
         self.remove.setText(_removal_words(count))
@@ -152,7 +154,7 @@ class PairFold(Fold):
         last = list(self.entries.values())[-1]
         last.went_on.connect(lambda: self.head.setFocus(Qt.FocusReason.TabFocusReason))
         self.gauge.tried.connect(lambda name: self._open_job.draft(self._change("gauge", name)))
-        self.gauge.kept.connect(
+        self.gauge.chosen.connect(
             lambda name: self._open_job.edit(say("gauge of the pair"), self._change("gauge", name))
         )
 

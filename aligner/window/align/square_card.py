@@ -19,11 +19,11 @@ from aligner.job import Job, SquaringPair
 from aligner.language import marked, say
 from aligner.sheet.quantities import Length
 from aligner.units.preferred import Preferred
-from aligner.window.align.entry import Choice
 from aligner.window.align.words import alike_at_first
 from aligner.window.widgets.drawing_card import DrawingCard
 from aligner.window.widgets.pictures import square_words, strip_of
 from aligner.window.widgets.reading_box import ReadingBox
+from aligner.window.widgets.tried_choice import TriedChoice
 
 _NAMES = {"left": marked("left side"), "right": marked("right side")}
 _MOST_CELLS = 6
@@ -58,10 +58,10 @@ class SquareCard(DrawingCard):
         self._shown: tuple[SquaringPair, ...] = ()
         self._note_below = ""
         self._grow_to(1)
-        self.pair_choice = Choice(say("pair of distances"))
+        self.pair_choice = TriedChoice(say("pair of distances"))
         self.pair_choice.setParent(self)
         self.pair_choice.tried.connect(self._show_pair)
-        self.pair_choice.kept.connect(self._show_pair)
+        self.pair_choice.chosen.connect(self._show_pair)
         self.pair_choice.went_on.connect(self.go_to_first_box)
         self.add_pair = QPushButton(say("Add a pair of points"), self)
         self.add_pair.clicked.connect(self._add_pair)
@@ -93,9 +93,9 @@ class SquareCard(DrawingCard):
         self.add_pair.setVisible(not pairs)
         self.pair_choice.setVisible(len(pairs) > 1)
         self.pair_choice.offer(
-            [(place, _pair_words(place, pair, found), "") for place, pair in enumerate(pairs)],
-            self._place,
+            (place, _pair_words(place, pair, found)) for place, pair in enumerate(pairs)
         )
+        self.pair_choice.show_value(self._place)
         if pairs:
             self._show_readings(pairs[self._place])
         turn = found.turn.value if found.turn else None

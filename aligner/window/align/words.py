@@ -115,12 +115,12 @@ def readings_kept(count: int) -> str:
     return f" ({kept})"
 
 
-def gauge_choices(job: Job, used: str | None) -> list[tuple[str | None, str, str]]:
+def gauge_choices(job: Job, used: str | None) -> list[tuple[object, str]]:
     """The gauges that can be named for some readings, and the one that is, if it is unknown."""
-    choices: list[tuple[str | None, str, str]] = [(None, say("not named"), "")]
-    choices += [(name, name, "") for name in job.gauges]
+    choices: list[tuple[object, str]] = [(None, say("not named"))]
+    choices += [(name, name) for name in job.gauges]
     if used is not None and used not in job.gauges:
-        choices.append((used, say("{name} (not on the list)", name=used), ""))
+        choices.append((used, say("{name} (not on the list)", name=used)))
     return choices
 
 

@@ -6,7 +6,7 @@ by its place as last shown, and read and edit it there.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from datetime import datetime
 from typing import Any
 
@@ -26,11 +26,11 @@ from aligner.language import marked, say
 from aligner.sheet import Fastener, Sheet
 from aligner.units.preferred import Preferred
 from aligner.window.bike.boxes import ValueBox
-from aligner.window.bike.choices import ChoiceBox
 from aligner.window.bike.fastener_reads import emptied, field_text, read_field
 from aligner.window.bike.values import bind
 from aligner.window.measuring.guides import measured_by
 from aligner.window.open_job import OpenJob
+from aligner.window.widgets.choice import Choice, Row
 
 #: What the manual does not print can be measured; all else is only ever taken from it.
 _GUIDES = {"thread": "thread"}
@@ -56,7 +56,7 @@ class FastenerBoxes(QObject):
         self.show = show
         self.place = 0
         self.boxes: dict[str, ValueBox] = {}
-        self.choices: dict[str, ChoiceBox] = {}
+        self.choices: dict[str, Choice] = {}
         self._open_job = open_job
         self._now = now
 
@@ -90,10 +90,10 @@ class FastenerBoxes(QObject):
         self.boxes[field] = made
         return made
 
-    def add_choice(self, field: str, name: str, answers: list[tuple[str, object]]) -> None:
-        """A choice for a field, from answers with what stands for each."""
-        made = ChoiceBox(self.theme, name, answers)
-        made.chosen.connect(lambda answer: self._choose(field, name, answer))
+    def add_choice(self, field: str, name: str, rows: Iterable[Row]) -> None:
+        """A choice for a field, from values with their words."""
+        made = Choice(name, rows, letters=8)
+        made.chosen.connect(lambda value: self._choose(field, name, value))
         self.choices[field] = made
 
     def show_text(self, field: str, understood: str = "", tone: str = "") -> None:
@@ -115,12 +115,12 @@ class FastenerBoxes(QObject):
             and (notice.level is Level.ATTENTION or notice.where.endswith(".thread"))
         }
 
-    def _choose(self, field: str, name: str, answer: object) -> None:
+    def _choose(self, field: str, name: str, value: object) -> None:
         self.refused.emit("")
         try:
             self._open_job.edit(
                 f"{self.fastener.name}, {name}",
-                lambda job: with_fastener(job, self.place, self._now(), **{field: answer}),
+                lambda job: with_fastener(job, self.place, self._now(), **{field: value}),
             )
         except AlignerError as error:
             self.refused.emit(f"{error}.")

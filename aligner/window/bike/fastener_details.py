@@ -9,13 +9,13 @@ from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import GAP, ROOM
 from aligner.fastening.joints import joint_kinds
-from aligner.language import marked, say
+from aligner.language import marked, say, written
 from aligner.sheet import Pattern, Side, ThreadCondition
-from aligner.units.shown import unrounded
 from aligner.window.bike.boxes import HEIGHT, ValueBox
-from aligner.window.bike.choices import ChoiceBox, PressButton
+from aligner.window.bike.choices import PressButton
 from aligner.window.bike.fastener_boxes import FastenerBoxes
 from aligner.window.bike.words import NO_TORQUE, torque_understood
+from aligner.window.widgets.choice import Choice, Row
 from aligner.window.widgets.folding_grid import FoldingGrid, titled
 from aligner.window.widgets.labels import label
 from aligner.window.widgets.page import wrapping
@@ -79,14 +79,14 @@ class FastenerDetails(QFrame):
         super().__init__()
         self._of = fastener
         theme = fastener.theme
-        answers: dict[str, list[tuple[str, object]]] = {
-            "kind": [(say(kind.title), kind.kind) for kind in joint_kinds().values()],
-            "side": [(say("in the middle"), None), *((side.words, side) for side in Side)],
-            "thread_condition": [(say(words), each) for each, words in _CONDITIONS.items()],
-            "pattern": [(say(words), each) for each, words in _PATTERNS.items()],
+        rows: dict[str, list[Row]] = {
+            "kind": [(kind.kind, say(kind.title)) for kind in joint_kinds().values()],
+            "side": [(None, say("in the middle")), *((side, side.words) for side in Side)],
+            "thread_condition": [(each, say(words)) for each, words in _CONDITIONS.items()],
+            "pattern": [(each, say(words)) for each, words in _PATTERNS.items()],
         }
         for field, name in _CHOICES.items():
-            fastener.add_choice(field, say(name), answers[field])
+            fastener.add_choice(field, say(name), rows[field])
         for field, name, example in (*_BOXES, *_STEM_NUT):
             fastener.add_box(field, say(name), say(example))
         self._names: dict[str, QLabel] = {}
@@ -120,10 +120,10 @@ class FastenerDetails(QFrame):
         of.show_text("seating", *torque_understood(fastener.seating, doubt, of.show))
         of.show_text("seating_source")
         back_off = fastener.back_off
-        words = f"{unrounded(back_off.value)}°" if back_off else say(NO_TORQUE)
+        words = f"{written(back_off.value)}°" if back_off else say(NO_TORQUE)
         of.show_text("back_off", words, "" if back_off else "attention")
         for field, choice in of.choices.items():
-            choice.show_answer(getattr(fastener, field))
+            choice.show_value(getattr(fastener, field))
         for field, name in self._names.items():
             box = of.boxes[field].line if field in of.boxes else of.choices[field]
             box.setAccessibleName(f"{fastener.name}, {name.text()}")
@@ -135,15 +135,15 @@ class FastenerDetails(QFrame):
         )
         self.copy_button.setVisible(fastener.side is not None)
 
-    def _go_on(self, following: ValueBox | ChoiceBox) -> None:
+    def _go_on(self, following: ValueBox | Choice) -> None:
         if following.isHidden():  # asked of a stem nut alone
             self.went_on.emit()
         else:
             following.setFocus(Qt.FocusReason.TabFocusReason)
 
-    def _place_boxes(self, grid: FoldingGrid) -> list[ValueBox | ChoiceBox]:
+    def _place_boxes(self, grid: FoldingGrid) -> list[ValueBox | Choice]:
         names = {field: say(name) for field, name, _ in (*_BOXES, *_STEM_NUT)}
-        walked: list[ValueBox | ChoiceBox] = []
+        walked: list[ValueBox | Choice] = []
         for field in _ORDER:
             box = self._of.boxes.get(field) or self._of.choices[field]
             name = label(names.get(field) or box.accessibleName(), "small")

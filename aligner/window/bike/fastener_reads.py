@@ -69,13 +69,13 @@ def default_name(kind: str, side: Side | None) -> str:
     return left if side is Side.LEFT else right
 
 
-def sides_of(kind: str) -> list[tuple[str, object]]:
-    """The sides a new fastener of a kind can be given: the words, and the sides."""
-    middle: tuple[str, object] = (say("in the middle"), (None,))
-    sided: list[tuple[str, object]] = [
-        (say("left and right"), (Side.LEFT, Side.RIGHT)),
-        (Side.LEFT.words, (Side.LEFT,)),
-        (Side.RIGHT.words, (Side.RIGHT,)),
+def sides_of(kind: str) -> list[tuple[object, str]]:
+    """The sides a new fastener of a kind can be given, and the words."""
+    middle: tuple[object, str] = ((None,), say("in the middle"))
+    sided: list[tuple[object, str]] = [
+        ((Side.LEFT, Side.RIGHT), say("left and right")),
+        ((Side.LEFT,), Side.LEFT.words),
+        ((Side.RIGHT,), Side.RIGHT.words),
     ]
     how = joint_kinds()[kind].sided
     return {"always": sided, "never": [middle]}.get(how, [middle, *sided])

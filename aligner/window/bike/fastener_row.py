@@ -14,11 +14,12 @@ from aligner.language import marked, say
 from aligner.sheet import Sheet
 from aligner.units.preferred import Preferred
 from aligner.window.bike.boxes import HEIGHT, ValueBox
-from aligner.window.bike.choices import ChoiceBox, PressButton
+from aligner.window.bike.choices import PressButton
 from aligner.window.bike.fastener_boxes import FastenerBoxes
 from aligner.window.bike.fastener_details import FastenerDetails
 from aligner.window.bike.words import fastener_words, torque_understood
 from aligner.window.open_job import OpenJob
+from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.labels import label
 
 #: Widths of the row's columns, as shares.
@@ -85,7 +86,7 @@ class FastenerRow(QFrame):
         return self._of.boxes
 
     @property
-    def choices(self) -> dict[str, ChoiceBox]:
+    def choices(self) -> dict[str, Choice]:
         """The choices, by field; they are all inside."""
         return self._of.choices
 

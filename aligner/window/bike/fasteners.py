@@ -26,10 +26,11 @@ from aligner.language import begun, marked, say, say_count
 from aligner.sheet import Fastener, Sheet
 from aligner.units.preferred import Preferred
 from aligner.window.bike.boxes import HEIGHT
-from aligner.window.bike.choices import ChoiceBox, PressButton
+from aligner.window.bike.choices import PressButton
 from aligner.window.bike.fastener_reads import default_name, sides_of
 from aligner.window.bike.fastener_row import WIDTHS, FastenerRow
 from aligner.window.open_job import OpenJob
+from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.folding_row import PAGE_FROM
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import wrapping
@@ -125,14 +126,12 @@ class FastenersCard(Card):
         return grid
 
     def _adding(self) -> WrappingRow:
-        kinds: list[tuple[str, object]] = [
-            (say(kind.title), kind.kind) for kind in joint_kinds().values()
-        ]
-        self.new_kind = ChoiceBox(self._theme, say("Kind of the new fastener"), kinds)
-        self.new_side = ChoiceBox(self._theme, say("Side of the new fastener"))
+        kinds = [(kind.kind, say(kind.title)) for kind in joint_kinds().values()]
+        self.new_kind = Choice(say("Kind of the new fastener"), kinds, letters=8)
+        self.new_side = Choice(say("Side of the new fastener"), letters=8)
         self.add_button = PressButton(say("Add a fastener"))
         self.add_button.setMinimumHeight(self._theme.px(HEIGHT))
-        self.new_kind.setCurrentIndex(0)
+        self.new_kind.show_value(kinds[0][0])
         self.new_kind.currentIndexChanged.connect(lambda _: self._offer_sides())
         self._offer_sides()
         self.new_kind.went_on.connect(lambda: self.new_side.setFocus())
@@ -148,9 +147,10 @@ class FastenersCard(Card):
         return line
 
     def _offer_sides(self) -> None:
-        self.new_side.offer(sides_of(str(self.new_kind.answer)))
-        if self.new_side.currentIndex() < 0:
-            self.new_side.setCurrentIndex(0)
+        sides = sides_of(str(self.new_kind.value))
+        self.new_side.offer(sides)
+        if self.new_side.value is None:
+            self.new_side.show_value(sides[0][0])
 
     def _lay_out(self, names: list[str]) -> None:
         renamed = self._renamed(names)
@@ -197,7 +197,7 @@ class FastenersCard(Card):
         row.box_at(field).setFocus(Qt.FocusReason.TabFocusReason)
 
     def _add(self) -> None:
-        kind, sides = str(self.new_kind.answer), self.new_side.answer
+        kind, sides = str(self.new_kind.value), self.new_side.value
         before = set(self.rows)
 
         def added(job: Job) -> Job:

@@ -19,11 +19,12 @@ from aligner.job.edits_sheet import with_rule
 from aligner.language import begun, marked, say
 from aligner.sheet import OrderRule, Sheet
 from aligner.window.bike.boxes import HEIGHT, ValueBox
-from aligner.window.bike.choices import ChoiceBox, PressButton
+from aligner.window.bike.choices import PressButton
 from aligner.window.bike.fastener_reads import check_list
 from aligner.window.bike.values import bind
 from aligner.window.bike.words import RULE_KINDS, rule_names, thing_words
 from aligner.window.open_job import OpenJob
+from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.labels import label
 from aligner.window.widgets.page import wrapping
 
@@ -57,10 +58,10 @@ class RuleRow(QFrame):
         self._shown: OrderRule | None = None
         about = _name(place)
         names = {part: say(words, rule=about) for part, words in _PARTS.items()}
-        kinds = [(say(words), kind) for kind, words in RULE_KINDS.items()]
-        self.first = ChoiceBox(theme, names["first"])
-        self.kind = ChoiceBox(theme, names["kind"], kinds)
-        self.then = ChoiceBox(theme, names["then"])
+        kinds = [(kind, say(words)) for kind, words in RULE_KINDS.items()]
+        self.first = Choice(names["first"], letters=8)
+        self.kind = Choice(names["kind"], kinds, letters=8)
+        self.then = Choice(names["then"], letters=8)
         self.first.setPlaceholderText(say("what comes first"))
         self.then.setPlaceholderText(say("what comes after it"))
         self.because = ValueBox(theme, names["because"], str, say("the reason"))
@@ -74,7 +75,7 @@ class RuleRow(QFrame):
         self._lay_out()
         if place is not None:
             for field, choice in self._choices().items():
-                choice.chosen.connect(lambda answer, field=field: self._choose(field, answer))
+                choice.chosen.connect(lambda _, field=field: self._choose(field))
             for field, box in (("because", self.because), ("source", self.source)):
                 bind(
                     open_job,
@@ -88,15 +89,15 @@ class RuleRow(QFrame):
     def show_rule(self, sheet: Sheet, rule: OrderRule | None) -> None:
         """Show a rule of the sheet; choices that were refused stay as they were taken."""
         names = rule_names(sheet)
-        known = {name for _, name in names}
+        known = {name for name, _ in names}
         for choice, name in (
             (self.first, rule.first if rule else None),
             (self.then, rule.then if rule else None),
         ):
-            extra = [] if name is None or name in known else [(thing_words(name), name)]
+            extra = [] if name is None or name in known else [(name, thing_words(name))]
             choice.offer([*names, *extra])
         if rule is None:
-            if self.kind.currentIndex() < 0:
+            if self.kind.value is None:
                 self.kind.setCurrentIndex(0)
             return
         if rule != self._shown:
@@ -104,7 +105,7 @@ class RuleRow(QFrame):
             self.refuse("")
         if self._refusal.isHidden():
             for field, choice in self._choices().items():
-                choice.show_answer(getattr(rule, field))
+                choice.show_value(getattr(rule, field))
         self.because.show_value(rule.because)
         self.source.show_value(rule.source)
 
@@ -114,7 +115,7 @@ class RuleRow(QFrame):
         Raises:
             AlignerError: it is not complete.
         """
-        if self.first.answer is None or self.then.answer is None:
+        if self.first.value is None or self.then.value is None:
             raise AlignerError(
                 "", say("the rule is not complete"), say("choose what comes first, and then")
             )
@@ -124,9 +125,9 @@ class RuleRow(QFrame):
                 "", say("the rule has no reason"), say("say why, as the manual does")
             )
         return OrderRule(
-            kind=self.kind.answer,  # type: ignore[arg-type]  # the answers are the kinds
-            first=str(self.first.answer),
-            then=str(self.then.answer),
+            kind=self.kind.value,  # type: ignore[arg-type]  # the values are the kinds
+            first=str(self.first.value),
+            then=str(self.then.value),
             because=because,
             source=self.source.line.text().strip(),
         )
@@ -160,11 +161,11 @@ class RuleRow(QFrame):
         for box in (self.because, self.source):
             box.end_typing()
 
-    def _choices(self) -> dict[str, ChoiceBox]:
+    def _choices(self) -> dict[str, Choice]:
         return {"first": self.first, "kind": self.kind, "then": self.then}
 
-    def _choose(self, field: str, _answer: object) -> None:
-        changes: dict[str, Any] = {name: box.answer for name, box in self._choices().items()}
+    def _choose(self, field: str) -> None:
+        changes: dict[str, Any] = {name: box.value for name, box in self._choices().items()}
 
         def changed(job: Job) -> Job:
             made = with_rule(job, self.place or 0, **changes)

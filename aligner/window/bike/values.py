@@ -24,10 +24,11 @@ from aligner.sheet.quantities import Angle, Length, Quantity, SignedLength
 from aligner.units import ANGLE, LENGTH, UnreadableQuantity
 from aligner.units.preferred import Preferred
 from aligner.window.bike.boxes import ValueBox
-from aligner.window.bike.choices import ChoiceBox, walk_down
+from aligner.window.bike.choices import walk_down
 from aligner.window.bike.words import FORKS, HANDLEBARS, value_words
 from aligner.window.measuring.guides import measured_by
 from aligner.window.open_job import OpenJob
+from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.folding_grid import FoldingGrid, titled
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import wrapping
@@ -127,13 +128,13 @@ class BikeCard(Card):
             theme, say("note"), str, say("anything else worth knowing of the bike")
         )
         self.lines = (self.name, self.title, self.note)
-        self.fork = ChoiceBox(
-            theme, say("fork"), [(say(words), kind) for kind, words in FORKS.items()]
+        self.fork = Choice(
+            say("fork"), [(kind, say(words)) for kind, words in FORKS.items()], letters=8
         )
-        self.handlebars = ChoiceBox(
-            theme,
+        self.handlebars = Choice(
             say("handlebars"),
-            [(say(words), place) for place, words in HANDLEBARS.items()],
+            [(place, say(words)) for place, words in HANDLEBARS.items()],
+            letters=8,
         )
         grid = FoldingGrid(theme, 3, spacing=ROOM, least=220)
         for name, box, wide in (
@@ -181,8 +182,8 @@ class BikeCard(Card):
         )
         self.title.show_value(self._open_job.job.title)
         self.note.show_value(sheet.note)
-        self.fork.show_answer(sheet.fork.kind)
-        self.handlebars.show_answer(sheet.fork.handlebars)
+        self.fork.show_value(sheet.fork.kind)
+        self.handlebars.show_value(sheet.fork.handlebars)
 
 
 def dimensions_card(open_job: OpenJob, theme: Theme, show: Preferred) -> ValuesCard:

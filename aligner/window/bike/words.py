@@ -140,17 +140,17 @@ def thing_words(name: str) -> str:
     return say(words) if name in joint_kinds() or words in _THINGS else words
 
 
-def rule_names(sheet: Sheet) -> list[tuple[str, object]]:
-    """What a rule can speak of on this sheet: the words, and the name in the rule."""
+def rule_names(sheet: Sheet) -> list[tuple[object, str]]:
+    """What a rule can speak of on this sheet: the name in the rule, and the words."""
     kinds = {fastener.kind for fastener in sheet.fasteners}
-    found: list[tuple[str, object]] = [(each.name, each.name) for each in sheet.fasteners]
+    found: list[tuple[object, str]] = [(each.name, each.name) for each in sheet.fasteners]
     found += [
-        (say("every {joint}", joint=say(kind.title)), kind.kind)
+        (kind.kind, say("every {joint}", joint=say(kind.title)))
         for kind in joint_kinds().values()
         if kind.kind in kinds and kind.kind not in {each.name for each in sheet.fasteners}
     ]
     found += [
-        (say("step: {step}", step=say(activity.title)), activity.activity)
+        (activity.activity, say("step: {step}", step=say(activity.title)))
         for activity in activities().values()
         if activity.when == "tightening" and not activity.per
     ]

@@ -20,11 +20,11 @@ from aligner.sheet.quantities import Force, Length
 from aligner.units import FORCE, shown
 from aligner.units.preferred import Preferred
 from aligner.window.build.adjustments import Adjustments
-from aligner.window.build.fields import Choice
 from aligner.window.build.results import bearing_words
 from aligner.window.build.steps_card import StepsCard
 from aligner.window.prove.check_row import Tick
 from aligner.window.tighten.step_words import big_words
+from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.labels import label, set_tone
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.reading_box import ReadingBox
@@ -60,7 +60,10 @@ class BearingCard(StepsCard):
         self._nut.setColumnStretch(0, 1)
         self.pull = ReadingBox(theme, say("pull"), Force, "N", guide="pull")
         self.radius = ReadingBox(theme, say("radius"), Length, show.length, 1, "pull_radius")
-        self.felt = Choice(theme, say("how the steering falls to each side"))
+        self.felt = Choice(
+            say("how the steering falls to each side"),
+            [(felt, say(words)) for felt, words in _FELT],
+        )
         self.said = label("", "strong", wraps=True)
         self.nut_said = wrapping("", "quiet")
         self.adjustments = Adjustments(theme)
@@ -86,7 +89,7 @@ class BearingCard(StepsCard):
         radius = read.radius or on_sheet
         mean = radius.text if radius else say("not read")
         self.radius.show_readings((read.radius,) if read.radius else (), mean)
-        self.felt.show_choice([(felt, say(words)) for felt, words in _FELT], read.fall_away)
+        self.felt.show_value(read.fall_away)
         bearing = found.bearing
         said = [bearing_words(bearing, self._show)]
         said += [notice.text for notice in bearing.notices if "radius" not in notice.where]

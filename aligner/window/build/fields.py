@@ -1,4 +1,4 @@
-"""Fields of the Build stage that are not readings: a line of words, a choice, a tick in a row.
+"""A line of words.
 
 The trap: a line that is being typed must not be written over by a refresh, and what was typed in it
 is kept the moment it is left.
@@ -6,14 +6,11 @@ is kept the moment it is left.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QFocusEvent, QKeyEvent, QWheelEvent
+from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QLineEdit
 
 from aligner.drawing.theme import Theme
-from aligner.window.widgets.spoken_choice import SpokenChoice
 
 
 class WordLine(QLineEdit):
@@ -69,41 +66,3 @@ class WordLine(QLineEdit):
             self._kept = self.text()
             self.kept.emit(words)
             self.show_words(words)
-
-
-class Choice(SpokenChoice):
-    """A choice from a list; the mouse wheel never changes it, and Enter goes on.
-
-    Signals:
-        chosen: what was chosen, as it stands in the job.
-        went_on: Enter was pressed.
-    """
-
-    chosen = Signal(object)
-    went_on = Signal()
-
-    def __init__(self, theme: Theme, name: str) -> None:
-        super().__init__()
-        self.setAccessibleName(name)
-        self.setMinimumHeight(theme.px(34))
-        self._choices: list[tuple[object, str]] = []  # Qt would keep a word's kind for its text
-        self.activated.connect(lambda place: self.chosen.emit(self._choices[place][0]))
-
-    def show_choice(self, choices: Sequence[tuple[object, str]], chosen: object) -> None:
-        """Show what there is to choose from, and what is chosen."""
-        if self._choices != list(choices):
-            self._choices = list(choices)
-            self.clear()
-            self.addItems([words for _, words in choices])
-        values = [value for value, _ in choices]
-        self.setCurrentIndex(values.index(chosen) if chosen in values else 0)
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            self.went_on.emit()
-        else:
-            super().keyPressEvent(event)
-
-    def wheelEvent(self, event: QWheelEvent) -> None:
-        """Leave the choice alone: a wheel turned over it is meant for the page."""
-        event.ignore()

@@ -12,8 +12,9 @@ from aligner.job.listed_gauges import gauge_choices
 from aligner.language import begun, marked, say, say_count
 from aligner.sheet.quantities import Volume
 from aligner.units.preferred import Preferred
-from aligner.window.build.fields import Choice, WordLine
+from aligner.window.build.fields import WordLine
 from aligner.window.build.results import volume_words
+from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.reading_box import ReadingBox
@@ -44,7 +45,7 @@ class FillCard(Card):
     def __init__(self, theme: Theme, show: Preferred) -> None:
         super().__init__(say("What went in"))
         self._show = show
-        self.gauge = Choice(theme, say("gauge of the air gaps"))
+        self.gauge = Choice(say("gauge of the air gaps"))
         self.again = QPushButton(say("Read the gaps again"))
         self.oil = WordLine(theme, say("oil that went in"), say("name on the bottle"))
         self.volumes = {
@@ -85,7 +86,8 @@ class FillCard(Card):
     def show_job(self, job: Job, found: BuildAssessment) -> None:
         """Show what the job says went in, and what that comes to."""
         build = job.build
-        self.gauge.show_choice(gauge_choices(job, build.gauge), build.gauge)
+        self.gauge.offer(gauge_choices(job, build.gauge))
+        self.gauge.show_value(build.gauge)
         self.oil.show_words(build.oil)
         wanted = job.sheet.legs.oil.name
         self.oil.setPlaceholderText(

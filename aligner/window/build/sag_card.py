@@ -15,8 +15,8 @@ from aligner.job.listed_gauges import gauge_choices
 from aligner.language import marked, say
 from aligner.sheet.quantities import Length
 from aligner.units.preferred import Preferred
-from aligner.window.build.fields import Choice
 from aligner.window.build.results import sag_words
+from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.folding_grid import FoldingGrid, titled
 from aligner.window.widgets.labels import Card, label, set_tone
 from aligner.window.widgets.page import wrapping
@@ -53,7 +53,7 @@ class SagCard(Card):
     def __init__(self, theme: Theme, show: Preferred) -> None:
         super().__init__(say("Sag, once the machine stands on its wheels"))
         self._show = show
-        self.gauge = Choice(theme, say("gauge of the sag lengths"))
+        self.gauge = Choice(say("gauge of the sag lengths"))
         self.boxes = {
             name: ReadingBox(theme, say(words), Length, show.length, 2, guide)
             for name, words, guide in _BOXES
@@ -92,7 +92,8 @@ class SagCard(Card):
     def show_job(self, job: Job, found: BuildAssessment) -> None:
         """Show a job's lengths and what they come to."""
         lengths = job.build.sag
-        self.gauge.show_choice(gauge_choices(job, lengths.gauge), lengths.gauge)
+        self.gauge.offer(gauge_choices(job, lengths.gauge))
+        self.gauge.show_value(lengths.gauge)
         for name, box in self.boxes.items():
             readings = getattr(lengths, name)
             mean = say("not read")

@@ -28,8 +28,9 @@ from aligner.sheet.quantities import (
 )
 from aligner.units import UnreadableQuantity
 from aligner.units.preferred import Preferred
-from aligner.window.build.fields import Choice, WordLine
+from aligner.window.build.fields import WordLine
 from aligner.window.prove.check_row import Tick
+from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.folding_grid import FoldingGrid
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import wrapping
@@ -135,7 +136,9 @@ class SheetCard(Card):
         }
         self.oil = WordLine(theme, say("oil the manual names"), say("oil the manual names"))
         self.order = WordLine(theme, say("order of the parts"), say("what goes in, bottom up"))
-        self.coils = Choice(theme, say("which way up the closer coils go"))
+        self.coils = Choice(
+            say("which way up the closer coils go"), [(way, say(words)) for way, words in _COILS]
+        )
         self.adjuster = Tick(say("cap with preload adjuster"))
         self.adjuster.setAccessibleName(self.adjuster.text())
         head = QHBoxLayout()
@@ -159,9 +162,7 @@ class SheetCard(Card):
         legs, sources = job.sheet.legs, job.sheet.sources
         self.oil.show_words(legs.oil.name)
         self.order.show_words(legs.spring.order)
-        self.coils.show_choice(
-            [(way, say(words)) for way, words in _COILS], legs.spring.closer_coils
-        )
+        self.coils.show_value(legs.spring.closer_coils)
         self.adjuster.setChecked(legs.spring.has_adjuster)
         if job.sheet is self._shown:
             return

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from aligner.assessment.inspection import PlaceStanding
 from aligner.drawing.theme import Theme
@@ -15,9 +15,9 @@ from aligner.units import UnreadableQuantity
 from aligner.units.preferred import Preferred
 from aligner.window.inspect.doors import PlaceDoors
 from aligner.window.measuring.guides import measured_by
+from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.labels import label, set_tone
 from aligner.window.widgets.page import wrapping
-from aligner.window.widgets.quiet_choice import QuietChoice
 from aligner.window.widgets.typed_line import TypedLine
 from aligner.window.widgets.wrapping_row import WrappingRow
 
@@ -44,9 +44,11 @@ class LimitLine(QWidget):
         )
         self.value.setFixedWidth(theme.px(106))
         measured_by(self.value, "from_the_manual")
-        self.of: QComboBox = QuietChoice(say("{point}: the limit is printed for", point=point_name))
-        for of, text in _OF_WORDS.items():
-            self.of.addItem(say(text), of)
+        self.of = Choice(
+            say("{point}: the limit is printed for", point=point_name),
+            [(of, say(words)) for of, words in _OF_WORDS.items()],
+        )
+        self.of.show_value(LimitOf.INDICATED)
         self.source = TypedLine(
             say("{point}: source of the limit", point=point_name), say("its source: manual, page")
         )
@@ -65,7 +67,7 @@ class LimitLine(QWidget):
         self.value.left.connect(self._keep)
         self.value.entered.connect(self._value_entered)
         self.value.escaped.connect(self._give_back)
-        self.of.activated.connect(lambda _: self._keep_of())
+        self.of.chosen.connect(self._keep_of)
         self.source.left.connect(self._keep_source)
         self.source.entered.connect(self._source_entered)
         self.source.escaped.connect(self._give_back)
@@ -83,9 +85,8 @@ class LimitLine(QWidget):
             self.value.setText(limit.value.said if limit else "")
         if not self.source.isModified():
             self.source.setText(limit.source if limit else "")
-        self.of.setCurrentIndex(
-            list(_OF_WORDS).index(limit.of) if limit else self.of.currentIndex()
-        )
+        if limit:
+            self.of.show_value(limit.of)
         self._say()
 
     @property
@@ -118,9 +119,9 @@ class LimitLine(QWidget):
             self._doors.keep_limit(**changes)
         self._say()
 
-    def _keep_of(self) -> None:
+    def _keep_of(self, of: LimitOf) -> None:
         if self._has_limit:
-            self._doors.keep_limit(of=self._of())
+            self._doors.keep_limit(of=of)
 
     def _keep_source(self) -> None:
         if self.source.isModified() and self._has_limit:
@@ -132,12 +133,9 @@ class LimitLine(QWidget):
         text = self.value.text().strip()
         return {
             "value": Length.typed(text, self._unit) if text else None,
-            "of": self._of(),
+            "of": self.of.value,
             "source": self.source.text().strip(),
         }
-
-    def _of(self) -> LimitOf:
-        return LimitOf(self.of.currentData())  # Qt hands the word back, not the member
 
     def _value_entered(self) -> None:
         if self._refusal():

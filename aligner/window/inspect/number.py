@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from aligner.assessment.findings import number_words, size_words, verdict_advice
 from aligner.assessment.inspection import PlaceStanding
@@ -15,10 +15,10 @@ from aligner.sheet.quantities import Length
 from aligner.units.preferred import Preferred
 from aligner.window.inspect.doors import PlaceDoors, gauges_on_offer
 from aligner.window.inspect.limit import LimitLine
+from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.folding_row import FoldingRow
 from aligner.window.widgets.labels import label, set_tone
 from aligner.window.widgets.page import wrapping
-from aligner.window.widgets.quiet_choice import QuietChoice
 from aligner.window.widgets.reading_box import ReadingBox
 
 _CELLS = 3
@@ -48,11 +48,7 @@ class NumberEntry(QWidget):
         self._usual_gauge = say(measure.gauge) if measure else ""
         guide = measure.guide if measure else ""
         self.box = ReadingBox(theme, reading, Length, show.length, _CELLS, guide)
-        self.gauge = QuietChoice(say("{point}: gauge", point=standing.title))
-        self.gauge.setSizeAdjustPolicy(
-            QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
-        )
-        self.gauge.setMinimumContentsLength(8)
+        self.gauge = Choice(say("{point}: gauge", point=standing.title), letters=8)
         self.limit = LimitLine(theme, show, doors, standing.title)
         self.verdict = wrapping("", "strong")
         self.advice = wrapping("", "small")
@@ -81,10 +77,10 @@ class NumberEntry(QWidget):
         column.addWidget(row)
         column.addWidget(self.verdict)
         column.addWidget(self.advice)
-        self.box.typed.connect(lambda got: doors.draft_readings(got, self.gauge.currentText()))
-        self.box.kept.connect(lambda got: doors.keep_readings(got, self.gauge.currentText()))
+        self.box.typed.connect(lambda got: doors.draft_readings(got, self._gauge_name()))
+        self.box.kept.connect(lambda got: doors.keep_readings(got, self._gauge_name()))
         self.box.went_on.connect(self._after_readings)
-        self.gauge.activated.connect(lambda _: doors.keep_gauge(self.gauge.currentText()))
+        self.gauge.chosen.connect(doors.keep_gauge)
         self.limit.went_on.connect(self.went_on)
 
     def show_number(self, job: Job, standing: PlaceStanding) -> None:
@@ -125,11 +121,12 @@ class NumberEntry(QWidget):
         offered = gauges_on_offer(job)
         if named and named not in offered:
             offered = [named, *offered]
-        present = [self.gauge.itemText(place) for place in range(self.gauge.count())]
-        if offered != present:
-            chosen = self.gauge.currentText()
-            self.gauge.clear()
-            self.gauge.addItems(offered)
-            self.gauge.setCurrentText(chosen or self._usual_gauge)
+        self.gauge.offer((name, name) for name in offered)
         if named:
-            self.gauge.setCurrentText(named)
+            self.gauge.show_value(named)
+        elif self.gauge.value is None and offered:
+            usual = self._usual_gauge
+            self.gauge.show_value(usual if usual in offered else offered[0])
+
+    def _gauge_name(self) -> str:
+        return str(self.gauge.value or "")

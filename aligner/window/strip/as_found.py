@@ -16,11 +16,12 @@ from aligner.job import Job
 from aligner.language import begun, marked, say
 from aligner.sheet.quantities import Length, Quantity, SignedLength, Volume
 from aligner.units.preferred import Preferred
-from aligner.window.build.fields import Choice, WordLine
+from aligner.window.build.fields import WordLine
 from aligner.window.measuring.guides import measured_by
 from aligner.window.open_job import OpenJob
 from aligner.window.strip.fields import FoundFields
 from aligner.window.strip.note_line import NoteLine
+from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.folding_row import beside
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import Page, wrapping
@@ -154,7 +155,7 @@ class AsFoundView(QWidget):
         card.column.addWidget(
             wrapping(say("Tube top edge above the top bracket, never the cap."), "quiet")
         )
-        gauge = Choice(self._theme, say("gauge of the heights as found"))
+        gauge = Choice(say("gauge of the heights as found"))
         self._pair(card, "protrusion", SignedLength, _LEGS)
         self._with_gauge(card, "protrusion", gauge, say("gauge of the heights"))
         return self._with_words(card, self.heights_said)
@@ -164,7 +165,7 @@ class AsFoundView(QWidget):
         card.column.addWidget(
             wrapping(say("The same two points on each side, steering straight ahead."), "quiet")
         )
-        gauge = Choice(self._theme, say("gauge of the bracket as found"))
+        gauge = Choice(say("gauge of the bracket as found"))
         self._pair(card, "bracket", Length, _BRACKET_SIDES)
         self._with_gauge(card, "bracket", gauge, say("gauge of the bracket"))
         return self._with_words(card, self.bracket_said)

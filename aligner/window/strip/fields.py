@@ -15,8 +15,9 @@ from aligner.job.listed_gauges import gauge_choices
 from aligner.language import say
 from aligner.sheet.quantities import Quantity, Volume
 from aligner.units.preferred import Preferred
-from aligner.window.build.fields import Choice, WordLine
+from aligner.window.build.fields import WordLine
 from aligner.window.open_job import OpenJob
+from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.reading_box import ReadingBox
 
 Field = ReadingBox | WordLine | Choice
@@ -84,7 +85,8 @@ class FoundFields(QObject):
             elif isinstance(field, WordLine):
                 field.show_words(held)
             else:
-                field.show_choice(gauge_choices(job, held), held)
+                field.offer(gauge_choices(job, held))
+                field.show_value(held)
 
     def forget_typing(self) -> None:
         """Another job was opened: what could not be read was not typed for it."""

@@ -56,7 +56,7 @@ class WrenchCard(QWidget):
         self._show = show
         self._standing: StepStanding | None = None
         self._old_name = ""
-        self.choice = WrenchChoiceCard(theme)
+        self.choice = WrenchChoiceCard()
         self.wrenches = ToolShelf(say("Torque wrenches"), say(_NO_WRENCH), say("Add a wrench"))
         self.wrench_form = ToolForm(theme, WRENCH_FIELDS, self._keep_wrench)
         self.adapters = ToolShelf(say("Adapters"), say(_NO_ADAPTER), say("Add an adapter"))

@@ -2,24 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
 from dataclasses import replace
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QGridLayout
+from PySide6.QtWidgets import QGridLayout
 
 from aligner.assessment import StepStanding
 from aligner.assessment.tightening import TighteningAssessment
 from aligner.assessment.wrenches import ToolForStep, Tools, tools_of
-from aligner.drawing.theme import GAP, Theme
+from aligner.drawing.theme import GAP
 from aligner.fastening.steps import Step
 from aligner.job import Job, WrenchChoice
 from aligner.language import say
+from aligner.window.widgets.choice import Choice, Row
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import wrapping
-from aligner.window.widgets.quiet_choice import QuietChoice
-
-_NARROW = QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
 
 
 class WrenchChoiceCard(Card):
@@ -31,21 +28,19 @@ class WrenchChoiceCard(Card):
 
     chosen = Signal(str, str)
 
-    def __init__(self, theme: Theme) -> None:
+    def __init__(self) -> None:
         super().__init__()
         self._title = label("", "strong", wraps=True)
-        self.wrench = QuietChoice(say("wrench for this joint"))
-        self.adapter = QuietChoice(say("adapter for this joint"))
+        self.wrench = Choice(say("wrench for this joint"), letters=8)
+        self.adapter = Choice(say("adapter for this joint"), letters=8)
         grid = QGridLayout()
         grid.setHorizontalSpacing(GAP)
         grid.setColumnStretch(1, 1)
         named = ((say("Wrench"), self.wrench), (say("Adapter"), self.adapter))
         for row, (name, choice) in enumerate(named):
-            choice.setMinimumHeight(theme.px(34))
-            choice.setSizeAdjustPolicy(_NARROW)
             grid.addWidget(label(name, "quiet"), row, 0)
             grid.addWidget(choice, row, 1)
-            choice.activated.connect(lambda _: self._choose())
+            choice.chosen.connect(lambda _: self._choose())
         self.column.addWidget(self._title)
         self.column.addLayout(grid)
         self.column.addWidget(
@@ -65,7 +60,7 @@ class WrenchChoiceCard(Card):
         choice = job.wrench_choices.get(step.joint or "", WrenchChoice())
         full = _full_pass(tightening, step)
         tools = tools_of(job)
-        wrenches = [("", say("the best of those at hand"))]
+        wrenches: list[Row] = [("", say("the best of those at hand"))]
         for name in job.wrenches:
             if name in tools.refused:
                 words = say(
@@ -75,29 +70,13 @@ class WrenchChoiceCard(Card):
                 continue
             found = _with(tools, full, step, name, choice.adapter)
             wrenches.append((name, f"{name}: {_comes_to(found)}"))
-        _fill(self.wrench, wrenches, choice.wrench or "", closed=tools.refused)
-        adapters = [("", say("plain socket")), *((name, name) for name in job.adapters)]
-        _fill(self.adapter, adapters, choice.adapter or "")
+        self.wrench.offer(wrenches, closed=tools.refused)
+        self.wrench.show_value(choice.wrench if choice.wrench in job.wrenches else "")
+        self.adapter.offer([("", say("plain socket")), *((name, name) for name in job.adapters)])
+        self.adapter.show_value(choice.adapter if choice.adapter in job.adapters else "")
 
     def _choose(self) -> None:
-        self.chosen.emit(self.wrench.currentData() or "", self.adapter.currentData() or "")
-
-
-def _fill(
-    choice: QComboBox,
-    rows: list[tuple[str, str]],
-    chosen: str,
-    closed: Collection[str] = (),
-) -> None:
-    """Fill a choice; a row that is closed can be read and not be taken."""
-    choice.blockSignals(True)
-    choice.clear()
-    for place, (name, words) in enumerate(rows):
-        choice.addItem(words, name)
-        if name in closed:
-            choice.model().item(place).setEnabled(False)
-    choice.setCurrentIndex(max(choice.findData(chosen), 0))
-    choice.blockSignals(False)
+        self.chosen.emit(self.wrench.value, self.adapter.value)
 
 
 def _full_pass(tightening: TighteningAssessment, step: Step) -> Step:

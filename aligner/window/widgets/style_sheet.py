@@ -13,7 +13,7 @@ def style_sheet(theme: Theme) -> str:
         **{name: getattr(theme.palette, name) for name in Palette.__dataclass_fields__},
         **{size.value: theme.points(size) for size in TypeSize},
         **{f"px{pixels}": max(1, theme.px(pixels)) for pixels in (3, 4, 5, 6, 7, 9, 10, 13, 14)},
-        **{f"px{pixels}": theme.px(pixels) for pixels in (18, 20, 21, 22)},
+        **{f"px{pixels}": theme.px(pixels) for pixels in (18, 20, 21, 22, 24)},
     )
 
 
@@ -54,6 +54,7 @@ QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus {{ border: 2px solid {acc
 QLineEdit[typeSize="sentence"], QPushButton[typeSize="sentence"] {{ font-size: {sentence}pt; }}
 QLineEdit[refused="true"] {{ border: 2px dashed {attention}; padding: {px3}px {px5}px; }}
 QLineEdit:read-only {{ background: {ground}; color: {quiet}; }}
+QComboBox {{ min-height: {px24}px; }}
 QComboBox::drop-down {{ border: none; width: {px22}px; }}
 QComboBox::down-arrow {{ image: url({down}); width: {px13}px; height: {px13}px; }}
 QComboBox QAbstractItemView {{ background: {card}; color: {ink};
