@@ -7,30 +7,25 @@ read, both count, and the graver one speaks.
 
 from __future__ import annotations
 
-import math
 from dataclasses import replace
 
-from aligner.assessment.notice import Notice, attention, note, refused
+from aligner.assessment.in_line_measured import WHERE, MeasuredInLine, measure
+from aligner.assessment.notice import Notice, attention, refused
 from aligner.assessment.readings import (
     Judged,
-    gauge_notices,
     gauge_of,
     gravest,
     judged,
-    mean_of,
-    odd_reading,
     other_gauges,
     unproved,
 )
 from aligner.errors import AlignerError
 from aligner.frozen import dataclass
 from aligner.gauging import Advice, Term, Verdict, combine, settling_advice
-from aligner.geometry import Corner, ForkDimensions, InLine, from_bars, from_plate, from_spread
-from aligner.job import BarReadings, InLineReadings, Job, PlateReadings, SpreadReadings
+from aligner.geometry import InLine
+from aligner.job import InLineReadings, Job, SpreadReadings
 from aligner.language import marked, say
-from aligner.sheet.quantities import Angle, Length, Quantity
-
-WHERE = "align.in_line"
+from aligner.sheet.quantities import Length
 
 #: What the geometry calls a value: the field it stands in, and the words for it.
 _FIELDS = {
@@ -48,19 +43,6 @@ _FIELDS = {
         marked("the sheet's length from the lower bracket to the axle"),
     ),
     "in_line": (WHERE, ""),
-}
-#: Fields without which nothing follows from the readings.
-_GIVE = {
-    "plate height": marked(
-        "Give the height between the plate's contact lines: without it nothing follows."
-    ),
-    "bars height": marked("Give the height between the bars: without it nothing follows."),
-    "bars half_length": marked("Give the bars' half length: without it nothing follows."),
-    "spread height": marked("Give the height between the two widths: without it nothing follows."),
-}
-_NOT_MEASURED = {
-    "upper": marked("The upper width is not measured."),
-    "lower": marked("The lower width is not measured."),
 }
 
 
@@ -91,27 +73,6 @@ class InLineAssessment:
     def tells_twist(self) -> bool:
         """Whether a twist would have been seen; widths alone cannot tell one."""
         return self.geometry is not None and self.geometry.skew_deg is not None
-
-
-@dataclass(frozen=True)
-class _Measured:
-    geometry: InLine
-    reading_mm: float
-    angle_deg: float | None
-    slope_deg_per_mm: float
-    terms: tuple[Term, ...]
-
-
-def fork_dimensions(job: Job) -> ForkDimensions:
-    """The fork's dimensions as the geometry takes them."""
-    fork = job.sheet.fork
-    return ForkDimensions(
-        leg_spacing_mm=fork.leg_spacing.value if fork.leg_spacing else None,
-        bracket_spacing_mm=fork.bracket_spacing.value if fork.bracket_spacing else None,
-        lower_bracket_to_axle_mm=(
-            fork.lower_bracket_to_axle.value if fork.lower_bracket_to_axle else None
-        ),
-    )
 
 
 def assess_in_line(job: Job) -> InLineAssessment:
@@ -157,48 +118,12 @@ def _together(found: InLineAssessment, other: InLineAssessment) -> InLineAssessm
 def _assess_readings(job: Job, readings: InLineReadings | None) -> InLineAssessment:
     notices: list[Notice] = []
     try:
-        measured = _measure(job, readings, notices)
+        measured = measure(job, readings, notices)
     except AlignerError as error:
         return InLineAssessment(notices=(*notices, _refused(error)))
     if measured is None:
         return InLineAssessment(notices=tuple(notices))
-    tolerance = job.sheet.in_line.tolerance
-    whole = combine(measured.terms)
-    result: Judged | None = None
-    terms = measured.terms
-    if tolerance is None:
-        text = say("The sheet gives no tolerance for the legs' plane.")
-        notices.append(attention("sheet.in_line.tolerance", text))
-    elif isinstance(tolerance, Length):
-        notices += _short_height(job, readings)
-        result = judged(
-            measured.reading_mm,
-            whole.standard_uncertainty,
-            whole.degrees_of_freedom,
-            tolerance.value,
-        )
-    elif isinstance(tolerance, Angle) and measured.angle_deg is not None:
-        slope = measured.slope_deg_per_mm
-        terms = tuple(
-            Term(term.coefficient * slope, term.estimate, term.limit_group) for term in terms
-        )
-        u = whole.standard_uncertainty
-        result = judged(
-            measured.angle_deg,
-            None if u is None else u * abs(slope),
-            whole.degrees_of_freedom,
-            tolerance.value,
-        )
-    else:
-        notices.append(
-            attention(
-                "sheet.fork.bracket_spacing",
-                say(
-                    "The tolerance is an angle, and the twist needs the leg spacing and the "
-                    "bracket spacing: give them, or give the tolerance as a length."
-                ),
-            )
-        )
+    result, terms = _held_to_tolerance(job, readings, measured, notices)
     advice = None
     if result and result.verdict is Verdict.UNSETTLED and result.tolerance is not None:
         others = other_gauges(job)
@@ -212,8 +137,35 @@ def _assess_readings(job: Job, readings: InLineReadings | None) -> InLineAssessm
         advice=unproved_yet or advice,
         notices=tuple(notices),
         is_convergence=isinstance(readings, SpreadReadings),
-        is_held_to_length=isinstance(tolerance, Length),
+        is_held_to_length=isinstance(job.sheet.in_line.tolerance, Length),
     )
+
+
+def _held_to_tolerance(
+    job: Job, readings: InLineReadings | None, measured: MeasuredInLine, notices: list[Notice]
+) -> tuple[Judged | None, tuple[Term, ...]]:
+    """The reading or its angle, as the tolerance is given, and the terms it is made of."""
+    tolerance, terms = job.sheet.in_line.tolerance, measured.terms
+    whole = combine(terms)
+    u, dof = whole.standard_uncertainty, whole.degrees_of_freedom
+    if tolerance is None:
+        text = say("The sheet gives no tolerance for the legs' plane.")
+        notices.append(attention("sheet.in_line.tolerance", text))
+        return None, terms
+    if isinstance(tolerance, Length):
+        notices += _short_height(job, readings)
+        return judged(measured.reading_mm, u, dof, tolerance.value), terms
+    if measured.angle_deg is None:
+        text = say(
+            "The tolerance is an angle, and the twist needs the leg spacing and the "
+            "bracket spacing: give them, or give the tolerance as a length."
+        )
+        notices.append(attention("sheet.fork.bracket_spacing", text))
+        return None, terms
+    slope = measured.slope_deg_per_mm
+    angle_terms = tuple(replace(term, coefficient=term.coefficient * slope) for term in terms)
+    u_deg = None if u is None else u * abs(slope)
+    return judged(measured.angle_deg, u_deg, dof, tolerance.value), angle_terms
 
 
 def _short_height(job: Job, readings: InLineReadings | None) -> list[Notice]:
@@ -241,106 +193,3 @@ def _refused(error: AlignerError) -> Notice:
     """A refusal on the field it concerns, in the words of the page."""
     where, words = _FIELDS.get(error.where, (WHERE, error.where))
     return refused(where, AlignerError(say(words), error.understood, error.wanted))
-
-
-def _measure(job: Job, readings: InLineReadings | None, notices: list[Notice]) -> _Measured | None:
-    match readings:
-        case PlateReadings():
-            return _by_plate(job, readings, notices)
-        case BarReadings():
-            return _by_bars(job, readings, notices)
-        case SpreadReadings():
-            return _by_spread(job, readings, notices)
-        case None:
-            return None
-
-
-def _by_plate(job: Job, readings: PlateReadings, notices: list[Notice]) -> _Measured | None:
-    gauge = gauge_of(job, readings.gauge)
-    gap = mean_of(readings.gap, gauge)
-    if gap is None:
-        return None
-    notices += _on_readings(job, readings.gauge, readings.gap, "gap")
-    if not _has(readings.height, "plate", "height", notices):
-        return None
-    if readings.corner is None and gap.value_mm > 0:
-        text = say("Say which corner of the plate stands off the tube.")
-        notices.append(attention(f"{WHERE}.corner", text))
-        return None
-    height_mm = readings.height.value if readings.height else 0.0
-    fork = fork_dimensions(job)
-    corner = readings.corner or Corner.LOWER_LEFT
-    found = from_plate(gap.value_mm, height_mm, corner, fork, readings.face)
-    return _Measured(
-        found, gap.value_mm, found.twist_deg, _twist_slope(found, fork), (Term(1.0, gap),)
-    )
-
-
-def _by_bars(job: Job, readings: BarReadings, notices: list[Notice]) -> _Measured | None:
-    gauge = gauge_of(job, readings.gauge)
-    ends = mean_of(readings.end_difference, gauge)
-    if ends is None:
-        return None
-    notices += _on_readings(job, readings.gauge, readings.end_difference, "end_difference")
-    has_height = _has(readings.height, "bars", "height", notices)
-    has_half = _has(readings.half_length, "bars", "half_length", notices)
-    if not (has_height and has_half and readings.height and readings.half_length):
-        return None
-    fork = fork_dimensions(job)
-    found = from_bars(ends.value_mm, readings.half_length.value, readings.height.value, fork)
-    return _Measured(
-        found, ends.value_mm, found.twist_deg, _twist_slope(found, fork), (Term(1.0, ends),)
-    )
-
-
-def _by_spread(job: Job, readings: SpreadReadings, notices: list[Notice]) -> _Measured | None:
-    gauge = gauge_of(job, readings.gauge)
-    upper, lower = mean_of(readings.upper, gauge), mean_of(readings.lower, gauge)
-    if upper is None and lower is None:
-        return None
-    notices += gauge_notices(job, readings.gauge, WHERE)
-    for name, widths in (("upper", readings.upper), ("lower", readings.lower)):
-        if not widths:
-            notices.append(attention(f"{WHERE}.{name}", say(_NOT_MEASURED[name])))
-        else:
-            notices += odd_reading(widths, gauge, f"{WHERE}.{name}")
-    if not _has(readings.height, "spread", "height", notices):
-        return None
-    if upper is None or lower is None or readings.height is None:
-        return None
-    found = from_spread(upper.value_mm, lower.value_mm, readings.height.value)
-    text = say("Widths tell whether the tubes converge. They cannot tell a twist.")
-    notices.append(note(WHERE, text))
-    group = gauge.name if gauge else ""
-    return _Measured(
-        geometry=found,
-        reading_mm=lower.value_mm - upper.value_mm,
-        angle_deg=found.convergence_deg,
-        slope_deg_per_mm=found.sensitivity_deg_per_mm,
-        terms=(Term(1.0, lower, group), Term(-1.0, upper, group)),
-    )
-
-
-def _on_readings(
-    job: Job, gauge: str | None, readings: tuple[Quantity, ...], name: str
-) -> tuple[Notice, ...]:
-    odd = odd_reading(readings, gauge_of(job, gauge), f"{WHERE}.{name}")
-    return (*gauge_notices(job, gauge, WHERE), *odd)
-
-
-def _has(given: Length | None, method: str, name: str, notices: list[Notice]) -> bool:
-    if given is not None and given.value > 0:
-        return True
-    notices.append(attention(f"{WHERE}.{name}", say(_GIVE[f"{method} {name}"])))
-    return False
-
-
-def _twist_slope(found: InLine, fork: ForkDimensions) -> float:
-    """How the twist follows the reading, degrees for a mm: from sin(phi) = H tan(psi) / W."""
-    if found.twist_deg is None or found.skew_deg is None:
-        return 0.0
-    if fork.bracket_spacing_mm is None or fork.leg_spacing_mm is None:
-        return 0.0
-    skew, twist = math.radians(found.skew_deg), math.radians(found.twist_deg)
-    ratio = fork.bracket_spacing_mm / fork.leg_spacing_mm
-    return found.sensitivity_deg_per_mm * ratio / (math.cos(skew) ** 2 * math.cos(twist))
