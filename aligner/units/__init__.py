@@ -1,6 +1,6 @@
 """Quantities as people type them, and pint behind one door.
 
-`dimension` says what can be measured and in which units, `typed` reads what a person or a
+`dimension` says what can be measured and in which units (`unit`), `typed` reads what a person or a
 document wrote, `shown` writes a value in the unit a person prefers.
 """
 
@@ -15,11 +15,10 @@ from aligner.units.dimension import (
     TORQUE,
     VISCOSITY,
     VOLUME,
-    Dimension,
-    factor,
 )
 from aligner.units.shown import shown
 from aligner.units.typed import TypedQuantity, UnreadableQuantity, read_quantity
+from aligner.units.unit import Dimension, factor
 
 __all__ = [
     "ANGLE",

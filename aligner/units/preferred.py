@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from aligner.frozen import dataclass
-from aligner.units.dimension import ANGLE, DISTANCE, LENGTH, TORQUE, VOLUME, Dimension
+from aligner.units.dimension import ANGLE, DISTANCE, LENGTH, TORQUE, VOLUME
 from aligner.units.shown import shown
+from aligner.units.unit import Dimension
 
 
 @dataclass(frozen=True)

@@ -7,7 +7,8 @@ ever for the eye: documents keep what was typed.
 from __future__ import annotations
 
 from aligner.language import decimal_sign, with_decimal_sign, written
-from aligner.units.dimension import LENGTH, TORQUE, VOLUME, Dimension, factor
+from aligner.units.dimension import LENGTH, TORQUE, VOLUME
+from aligner.units.unit import Dimension, factor
 
 #: Decimals that make sense to a mechanic's eye, by unit; what is not listed takes one.
 _DECIMALS = {

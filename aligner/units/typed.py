@@ -13,7 +13,8 @@ import re
 from aligner.errors import AlignerError
 from aligner.frozen import dataclass
 from aligner.language import decimal_sign, say, with_decimal_sign, written
-from aligner.units.dimension import EVERY_DIMENSION, Dimension, Unit, factor, folded
+from aligner.units.dimension import EVERY_DIMENSION
+from aligner.units.unit import Dimension, Unit, factor, folded
 
 
 class UnreadableQuantity(AlignerError):

@@ -22,7 +22,7 @@ from aligner.job import Job
 from aligner.sheet import Sheet, TorqueSpecification
 from aligner.sheet.model import Part
 from aligner.sheet.quantities import OneOf, Quantity, Ratio, Torque
-from aligner.units.dimension import factor
+from aligner.units.unit import factor
 
 Strategy = st.SearchStrategy[Any]
 

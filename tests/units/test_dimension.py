@@ -6,7 +6,8 @@ import sys
 import pint
 import pytest
 
-from aligner.units.dimension import EVERY_DIMENSION, factor
+from aligner.units.dimension import EVERY_DIMENSION
+from aligner.units.unit import factor
 
 REGISTRY = pint.UnitRegistry(cache_folder=None)
 EVERY_UNIT = [(dimension, unit) for dimension in EVERY_DIMENSION for unit in dimension.units]
@@ -27,7 +28,8 @@ def test_a_sheet_in_foreign_units_is_read_without_loading_pint():
     """Pint costs more than the whole of Qt's start."""
     script = (
         "import sys\n"
-        "from aligner.units.dimension import EVERY_DIMENSION, factor\n"
+        "from aligner.units.dimension import EVERY_DIMENSION\n"
+        "from aligner.units.unit import factor\n"
         "for dimension in EVERY_DIMENSION:\n"
         "    for unit in dimension.units:\n"
         "        factor(dimension, unit.symbol)\n"

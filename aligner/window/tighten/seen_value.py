@@ -12,8 +12,9 @@ from dataclasses import dataclass
 from aligner.fastening.steps import Step
 from aligner.language import marked, say
 from aligner.sheet.quantities import Torque
-from aligner.units.dimension import TORQUE, factor
+from aligner.units.dimension import TORQUE
 from aligner.units.preferred import Preferred
+from aligner.units.unit import factor
 
 #: How far beyond its limits a value is asked about, as a share of the value wanted; and how far
 #: from a value that has no limits (a part pass, a bare nominal). Chosen, no source: wider than
