@@ -1,4 +1,4 @@
-"""Where the open job is kept, in words: at the foot of the stage list, and in the window's title."""
+"""Where the open job is kept, in words: below the stage list, and in the window's title."""
 
 from __future__ import annotations
 
