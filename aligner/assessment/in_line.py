@@ -182,8 +182,8 @@ def _short_height(job: Job, readings: InLineReadings | None) -> list[Notice]:
             say(
                 "Read over a height of {height} only, against {spacing} between the brackets: "
                 "what is within there may be out over the whole. Read over a greater height.",
-                height=height,
-                spacing=spacing,
+                height=height.said,
+                spacing=spacing.said,
             ),
         )
     ]

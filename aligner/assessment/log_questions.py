@@ -147,7 +147,7 @@ def _torques(
         text = say(
             text,
             step=step.title,
-            seen=entry.torque,
+            seen=entry.torque.said,
             specified=f"{written(target_nm, '.3g')} N·m",
             number=step.pass_number,
         )

@@ -159,7 +159,7 @@ def _off_target(
     text = say(
         "The sheet gives {target} for each leg, and as chosen the legs are not brought to it: "
         "{off}.",
-        target=target,
+        target=target.said,
         off=", ".join(off),
     )
     return (attention(f"{WHERE}.policy", text),)

@@ -150,7 +150,7 @@ def odd_reading(
             say(
                 "{reading} stands off from its fellows by {size}. It still counts: read it once "
                 "more, and strike it out only if it was a slip.",
-                reading=reading,
+                reading=reading.said,
                 size=f"{written(abs(found.off_mm), '.2g')} mm",
             ),
         ),

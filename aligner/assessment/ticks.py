@@ -137,6 +137,6 @@ def _check_torque(title: str, torque: Torque | None, *, is_missing: bool) -> Non
     if torque is not None and not torque.value > 0:
         raise TickRefused(
             title,
-            say("a torque of {torque}", torque=torque),
+            say("a torque of {torque}", torque=torque.said),
             say("type the value seen on the wrench"),
         )

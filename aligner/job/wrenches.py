@@ -48,7 +48,7 @@ class TorqueWrench(Part):
         if not 0 < self.low.value <= self.high.value:
             raise AlignerError(
                 "",
-                say("its scale runs from {low} to {high}", low=self.low, high=self.high),
+                say("its scale runs from {low} to {high}", low=self.low.said, high=self.high.said),
                 say("give the lowest mark above zero, then the highest"),
             )
         if not self.graduation.value > 0:
@@ -58,7 +58,7 @@ class TorqueWrench(Part):
         if not self.permissible_deviation.value < 100:
             raise AlignerError(
                 "",
-                say("its deviation is {share}", share=self.permissible_deviation),
+                say("its deviation is {share}", share=self.permissible_deviation.said),
                 say("give what its certificate says, usually 4 %"),
             )
         if self.grip_length is not None and not self.grip_length.value > 0:
@@ -68,7 +68,7 @@ class TorqueWrench(Part):
         if self.lowest_share is not None and self.lowest_share.value > 100:
             raise AlignerError(
                 "",
-                say("its lowest share is {share}", share=self.lowest_share),
+                say("its lowest share is {share}", share=self.lowest_share.said),
                 say("20 % of the highest mark is usual"),
             )
         return self
@@ -83,7 +83,7 @@ class TorqueWrench(Part):
         if not self.permissible_deviation.value > 0:
             return "permissible_deviation", AlignerError(
                 "",
-                say("its deviation is {share}", share=self.permissible_deviation),
+                say("its deviation is {share}", share=self.permissible_deviation.said),
                 say("no wrench is exact: give what its certificate says, usually 4 %"),
             )
         if scale_unit(self.low) != scale_unit(self.high):
@@ -91,8 +91,8 @@ class TorqueWrench(Part):
                 "",
                 say(
                     "its scale runs from {low} to {high}, in two units",
-                    low=self.low,
-                    high=self.high,
+                    low=self.low.said,
+                    high=self.high.said,
                 ),
                 say("give both marks of the same scale"),
             )
@@ -102,7 +102,7 @@ class TorqueWrench(Part):
                 "",
                 say(
                     "its marks are {graduation} apart, more than from its lowest to its highest",
-                    graduation=self.graduation,
+                    graduation=self.graduation.said,
                 ),
                 say("give the distance from one mark to the next"),
             )

@@ -11,9 +11,11 @@ from aligner.job.edits_sheet_ticks import what_of_the_sheet
 from aligner.job.known_gauges import known_gauge, known_gauges, not_listed
 from aligner.job.listed_gauges import gauge_choices, with_gauge_known
 from aligner.job.log import LogEntry
+from aligner.job.wrenches import TorqueWrench
 from aligner.language import speak
 from aligner.language.every_language import in_other_languages
 from aligner.sheet import Fastener, Sheet, Side
+from aligner.sheet.quantities import Ratio, Torque
 
 AT = datetime(2026, 5, 2, 10, tzinfo=UTC)
 GERMAN = {
@@ -94,3 +96,15 @@ def test_a_known_gauge_is_not_offered_a_second_time_in_another_language(german):
     assert "Tiefenmaß" not in offered
     assert "Fühlerlehre" in offered
     assert not_listed([])[:1] == ["steel rule"]
+
+
+@pytest.mark.usefixtures("german")
+def test_a_wrench_is_doubted_with_the_decimal_sign_of_the_language():
+    wrench = TorqueWrench(
+        low=Torque.typed("5.5 N·m", decimal="."),
+        high=Torque.typed("25 lbf·ft"),
+        graduation=Torque.typed("0.5 N·m", decimal="."),
+        permissible_deviation=Ratio.typed("4 %"),
+    )
+    _, error = wrench.doubt
+    assert error.understood == "its scale runs from 5,5 N·m to 25 lbf·ft, in two units"
