@@ -394,7 +394,7 @@ def test_when_all_is_looked_at_it_shows_the_parts_list_and_goes_on_to_the_next_s
     assert stage.parts.isVisible()
     assert stage.sentence()[0] == "All looked at. One part is still to be fitted."
     assert stage.window().focusWidget() is stage.parts.copy
-    _key(stage, ENTER)
+    _key(stage, Qt.Key.Key_Space)
     assert "1 x oil seal (left leg)" in QGuiApplication.clipboard().text()
     with qtbot.waitSignal(stage.finished):
         QTest.keyClick(stage.next, ENTER)

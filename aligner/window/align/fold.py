@@ -7,7 +7,6 @@ a text that cannot be read keeps its fold open.
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QObject, Qt
-from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QFrame,
     QLabel,
@@ -25,16 +24,6 @@ from aligner.window.widgets.labels import label
 from aligner.window.widgets.page import Page
 
 
-class PressButton(QPushButton):
-    """A plain button that Enter presses like Space."""
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not event.isAutoRepeat():
-            self.click()
-        else:
-            super().keyPressEvent(event)
-
-
 class Fold(QFrame):
     """A card that opens and closes; its head says what is in it."""
 
@@ -42,7 +31,7 @@ class Fold(QFrame):
         super().__init__()
         self.setObjectName("card")
         self.theme = theme
-        self.head = PressButton("")
+        self.head = QPushButton("")
         self.head.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         self.head.setStyleSheet("text-align: left;")
         self._about = label("", "small", wraps=True)

@@ -7,7 +7,7 @@ beside the thing that was measured with it.
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from aligner.assessment import Assessment
 from aligner.drawing.theme import Theme
@@ -18,7 +18,7 @@ from aligner.job.edits_gauges import with_gauge, without_gauge
 from aligner.job.known_gauges import known_gauges, not_listed
 from aligner.language import marked, say
 from aligner.units.preferred import Preferred
-from aligner.window.align.fold import FoldPage, PressButton
+from aligner.window.align.fold import FoldPage
 from aligner.window.align.gauge_fold import GaugeFold
 from aligner.window.align.words import gauge_choices, pair_words
 from aligner.window.open_job import Change, OpenJob
@@ -136,7 +136,7 @@ class GaugeCard(QWidget):
         row = QHBoxLayout(foot)
         row.setContentsMargins(0, 0, 0, 0)
         self.add_which = TriedChoice(say("gauge to add"))
-        self.add_gauge = PressButton(say("Add to this job"))
+        self.add_gauge = QPushButton(say("Add to this job"))
         row.addWidget(self.add_which, 1)
         row.addWidget(self.add_gauge)
         self.page.add(foot)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
 from aligner.assessment.readings import gauge_refusal
 from aligner.drawing.theme import Theme
@@ -19,7 +19,7 @@ from aligner.language import listed, marked, say
 from aligner.sheet.quantities import Length
 from aligner.units.preferred import Preferred
 from aligner.window.align.entry import Entry, reads
-from aligner.window.align.fold import Fold, PressButton
+from aligner.window.align.fold import Fold
 from aligner.window.measuring.guides import measured_by
 from aligner.window.open_job import Change, OpenJob
 from aligner.window.widgets.page import wrapping
@@ -75,7 +75,7 @@ class GaugeFold(Fold):
         self._connect("source", say("source of the gauge"), source)
         source.went_on.connect(lambda: self.head.setFocus(Qt.FocusReason.TabFocusReason))
         row = QHBoxLayout()
-        self.remove = PressButton(say("Remove"))
+        self.remove = QPushButton(say("Remove"))
         self._used = wrapping("", "small")
         row.addWidget(self.remove)
         row.addWidget(self._used, 1)

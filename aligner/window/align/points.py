@@ -8,7 +8,7 @@ from __future__ import annotations
 from typing import Any
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from aligner.assessment import Assessment, Level
 from aligner.assessment.squaring_pair import PairAssessment
@@ -20,7 +20,7 @@ from aligner.language import marked, say, say_count
 from aligner.sheet.quantities import Length, Quantity, SignedLength
 from aligner.units.preferred import Preferred
 from aligner.window.align.entry import Entry, reads
-from aligner.window.align.fold import Fold, FoldPage, PressButton
+from aligner.window.align.fold import Fold, FoldPage
 from aligner.window.align.words import alike_at_first, gauge_choices, pair_words
 from aligner.window.measuring.guides import measured_by
 from aligner.window.open_job import OpenJob
@@ -99,7 +99,7 @@ class PairFold(Fold):
             entry = Entry(theme, say(name), read, say(about), show.length)
             measured_by(entry, _GUIDES.get(field, field))
             self._add(field, entry)
-        self.remove = PressButton(say("Remove this pair"))
+        self.remove = QPushButton(say("Remove this pair"))
         self.body_column.addWidget(self.remove, 0, Qt.AlignmentFlag.AlignLeft)
         self._walk()
 
@@ -201,7 +201,7 @@ class PointsCard(QWidget):
         self._shown: tuple[SquaringPair, ...] = ()
         self.page = FoldPage(say("Points that the bracket is squared to"))
         self.page.add(wrapping(say(_LEAD), "small"))
-        self.add_pair = PressButton(say("Add a pair of points"))
+        self.add_pair = QPushButton(say("Add a pair of points"))
         self.page.add(self.add_pair)
         self.page.watch(self.add_pair)
         column = QVBoxLayout(self)

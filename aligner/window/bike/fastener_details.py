@@ -5,14 +5,13 @@ from __future__ import annotations
 from itertools import pairwise
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import GAP, ROOM
 from aligner.fastening.joints import joint_kinds
 from aligner.language import marked, say, written
 from aligner.sheet import Pattern, Side, ThreadCondition
 from aligner.window.bike.boxes import HEIGHT, ValueBox
-from aligner.window.bike.choices import PressButton
 from aligner.window.bike.fastener_boxes import FastenerBoxes
 from aligner.window.bike.words import NO_TORQUE, torque_understood
 from aligner.window.widgets.choice import Choice, Row
@@ -154,8 +153,8 @@ class FastenerDetails(QFrame):
 
     def _buttons(self) -> WrappingRow:
         line = WrappingRow()
-        self.copy_button = PressButton(say("Copy to the other side"))
-        self.remove_button = PressButton(say("Remove this fastener"))
+        self.copy_button = QPushButton(say("Copy to the other side"))
+        self.remove_button = QPushButton(say("Remove this fastener"))
         self.copy_button.clicked.connect(self.copy_wanted)
         self.remove_button.clicked.connect(self.removed)
         for button in (self.copy_button, self.remove_button):

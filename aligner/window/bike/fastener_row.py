@@ -6,7 +6,7 @@ from collections.abc import Callable
 from datetime import datetime
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import GAP, Theme
 from aligner.job.edits_sheet import torque_source
@@ -14,7 +14,6 @@ from aligner.language import marked, say
 from aligner.sheet import Sheet
 from aligner.units.preferred import Preferred
 from aligner.window.bike.boxes import HEIGHT, ValueBox
-from aligner.window.bike.choices import PressButton
 from aligner.window.bike.fastener_boxes import FastenerBoxes
 from aligner.window.bike.fastener_details import FastenerDetails
 from aligner.window.bike.words import fastener_words, torque_understood
@@ -55,7 +54,7 @@ class FastenerRow(QFrame):
         self._of.kept.connect(self._show_again)
         self._shown: tuple[object, ...] = ()
         self.details: FastenerDetails | None = None
-        self.open_button = PressButton("")
+        self.open_button = QPushButton("")
         self.open_button.setCheckable(True)
         self.open_button.setMinimumHeight(theme.px(HEIGHT))
         self.open_button.setStyleSheet("text-align: left;")

@@ -11,7 +11,7 @@ from datetime import datetime
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import GAP, Theme
 from aligner.errors import AlignerError
@@ -26,7 +26,6 @@ from aligner.language import begun, marked, say, say_count
 from aligner.sheet import Fastener, Sheet
 from aligner.units.preferred import Preferred
 from aligner.window.bike.boxes import HEIGHT
-from aligner.window.bike.choices import PressButton
 from aligner.window.bike.fastener_reads import default_name, sides_of
 from aligner.window.bike.fastener_row import WIDTHS, FastenerRow
 from aligner.window.open_job import OpenJob
@@ -129,7 +128,7 @@ class FastenersCard(Card):
         kinds = [(kind.kind, say(kind.title)) for kind in joint_kinds().values()]
         self.new_kind = Choice(say("Kind of the new fastener"), kinds, letters=8)
         self.new_side = Choice(say("Side of the new fastener"), letters=8)
-        self.add_button = PressButton(say("Add a fastener"))
+        self.add_button = QPushButton(say("Add a fastener"))
         self.add_button.setMinimumHeight(self._theme.px(HEIGHT))
         self.new_kind.show_value(kinds[0][0])
         self.new_kind.currentIndexChanged.connect(lambda _: self._offer_sides())

@@ -7,7 +7,7 @@ from datetime import datetime
 from pathlib import Path
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QFileDialog, QWidget
+from PySide6.QtWidgets import QFileDialog, QPushButton, QWidget
 
 from aligner.errors import AlignerError
 from aligner.job.edits_sheet_ticks import with_sheet
@@ -16,7 +16,6 @@ from aligner.sheet import Sheet
 from aligner.storage.document_file import save_sheet
 from aligner.storage.places import SHEET_ENDING, safe_name
 from aligner.storage.sheet_file import sheet_of_file
-from aligner.window.bike.choices import PressButton
 from aligner.window.open_job import OpenJob
 from aligner.window.widgets.wrapping_row import WrappingRow
 
@@ -41,9 +40,9 @@ class SheetFiles(QWidget):
         super().__init__()
         self._open_job = open_job
         self._now = now
-        self.open_button = PressButton(say("Take over a sheet..."))
-        self.save_button = PressButton(say("Save as a sheet file..."))
-        self.variant_button = PressButton(say("Copy to a variant"))
+        self.open_button = QPushButton(say("Take over a sheet..."))
+        self.save_button = QPushButton(say("Save as a sheet file..."))
+        self.variant_button = QPushButton(say("Copy to a variant"))
         self.stops: list[QWidget] = [self.open_button, self.save_button, self.variant_button]
         line = WrappingRow(self)
         for button in self.stops:

@@ -10,7 +10,6 @@ from aligner.drawing.theme import GAP, Theme
 from aligner.job import Job
 from aligner.language import say, say_count
 from aligner.window.bike.boxes import HEIGHT
-from aligner.window.bike.choices import PressButton
 from aligner.window.widgets.labels import Card
 from aligner.window.widgets.page import wrapping
 
@@ -40,7 +39,7 @@ class MissingCard(Card):
         self._grid.setSpacing(GAP)
         for column in range(_IN_A_ROW):
             self._grid.setColumnStretch(column, 1)
-        self.more = PressButton("")
+        self.more = QPushButton("")
         self.more.clicked.connect(self._show_more)
         self.column.addWidget(self._title)
         self.column.addLayout(self._grid)
@@ -64,7 +63,7 @@ class MissingCard(Card):
         self._title.setText(_count_words(len(missing), len(absent)))
         self.links = []
         for at, value in enumerate(everything if self._is_whole else everything[:_SHOWN]):
-            link = PressButton(value.name)
+            link = QPushButton(value.name)
             link.setAccessibleName(say("Missing: {value}. Go to its box", value=value.name))
             link.setMinimumHeight(self._theme.px(HEIGHT))
             link.clicked.connect(lambda _=False, path=value.path: self.wanted.emit(path))

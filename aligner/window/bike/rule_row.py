@@ -10,7 +10,7 @@ from itertools import pairwise
 from typing import Any
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QPushButton, QWidget
 
 from aligner.drawing.theme import GAP, Theme
 from aligner.errors import AlignerError
@@ -19,7 +19,6 @@ from aligner.job.edits_sheet import with_rule
 from aligner.language import begun, marked, say
 from aligner.sheet import OrderRule, Sheet
 from aligner.window.bike.boxes import HEIGHT, ValueBox
-from aligner.window.bike.choices import PressButton
 from aligner.window.bike.fastener_reads import check_list
 from aligner.window.bike.values import bind
 from aligner.window.bike.words import RULE_KINDS, rule_names, thing_words
@@ -66,7 +65,7 @@ class RuleRow(QFrame):
         self.then.setPlaceholderText(say("what comes after it"))
         self.because = ValueBox(theme, names["because"], str, say("the reason"))
         self.source = ValueBox(theme, names["source"], str, say("manual page"))
-        self.button = PressButton(say("Remove") if place is not None else say("Add this rule"))
+        self.button = QPushButton(say("Remove") if place is not None else say("Add this rule"))
         self.button.setAccessibleName(f"{self.button.text()}: {about}")
         self.button.setMinimumHeight(theme.px(HEIGHT))
         self.button.clicked.connect(self.removed if place is not None else self.added)

@@ -7,13 +7,12 @@ every choice already stands on something ordinary.
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QPushButton, QWidget
 
 from aligner.drawing.theme import ROOM, Theme
 from aligner.job import Job
 from aligner.language import marked, say
 from aligner.window.bike.boxes import HEIGHT, ValueBox
-from aligner.window.bike.choices import PressButton
 from aligner.window.bike.pattern_rows import ChoiceRows
 from aligner.window.widgets.labels import Card, label, main_button
 from aligner.window.widgets.page import wrapping
@@ -48,7 +47,7 @@ class StartCard(Card):
         self.title = ValueBox(theme, say("This job"), str, say("what it is for: front end refit"))
         self.rows = ChoiceRows(theme, self.name, self.title)
         self.start = main_button(say("Start this sheet"))
-        self.from_file = PressButton(say("Take over a sheet from a file or an earlier job..."))
+        self.from_file = QPushButton(say("Take over a sheet from a file or an earlier job..."))
         self.from_file.setMinimumHeight(theme.px(HEIGHT))
         self.foot = QWidget()
         buttons = WrappingRow(self.foot, spacing=ROOM)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from itertools import pairwise
 from typing import Any
 
 from PySide6.QtCore import Qt
@@ -24,7 +25,6 @@ from aligner.sheet.quantities import Angle, Length, Quantity, SignedLength
 from aligner.units import ANGLE, LENGTH, UnreadableQuantity
 from aligner.units.preferred import Preferred
 from aligner.window.bike.boxes import ValueBox
-from aligner.window.bike.choices import walk_down
 from aligner.window.bike.words import FORKS, HANDLEBARS, value_words
 from aligner.window.measuring.guides import measured_by
 from aligner.window.open_job import OpenJob
@@ -100,8 +100,8 @@ class ValuesCard(Card):
             self.values[path], self.sources[path] = value, source
         self.column.addLayout(grid)
         self.column.addStretch(1)
-        walk_down(list(self.values.values()))
-        walk_down(list(self.sources.values()))
+        _walk_down(list(self.values.values()))
+        _walk_down(list(self.sources.values()))
 
     def show_sheet(self, sheet: Sheet) -> None:
         """Show the values as they are."""
@@ -170,7 +170,7 @@ class BikeCard(Card):
                     box.accessibleName(), lambda job: with_value(job, path, answer)
                 )
             )
-        walk_down([self.name, self.fork, self.handlebars, self.title, self.note])
+        _walk_down([self.name, self.fork, self.handlebars, self.title, self.note])
 
     def show_sheet(self, sheet: Sheet) -> None:
         """Show the bike as it is."""
@@ -245,3 +245,11 @@ def _angle_or_length(text: str) -> Quantity:
     raise UnreadableQuantity(
         "", refusals[0].understood, say("write it as “0.4 deg” or, on the gauge, “0.5 mm”")
     )
+
+
+def _walk_down(boxes: Sequence[ValueBox | Choice]) -> None:
+    """Let Enter go from each box to the next."""
+    for box, following in pairwise(boxes):
+        box.went_on.connect(
+            lambda following=following: following.setFocus(Qt.FocusReason.TabFocusReason)
+        )

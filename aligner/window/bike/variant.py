@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QPushButton, QWidget
 
 from aligner.drawing.theme import ROOM, Theme
 from aligner.language import say
@@ -11,7 +11,6 @@ from aligner.sheet import Sheet
 from aligner.sheet.patterns import choices_like
 from aligner.sheet.variant import Variant, variant_of
 from aligner.window.bike.boxes import ValueBox
-from aligner.window.bike.choices import PressButton
 from aligner.window.bike.pattern_rows import ChoiceRows
 from aligner.window.widgets.labels import Card, main_button
 from aligner.window.widgets.page import wrapping
@@ -38,8 +37,8 @@ class VariantCard(Card):
         self.rows = ChoiceRows(theme, self.name)
         self.said = wrapping("")
         self.use = main_button(say("Use it for this job"))
-        self.save = PressButton(say("Save it as a sheet file..."))
-        self.leave = PressButton(say("Leave it"))
+        self.save = QPushButton(say("Save it as a sheet file..."))
+        self.leave = QPushButton(say("Leave it"))
         line = WrappingRow(spacing=ROOM)
         for button in (self.use, self.save, self.leave):
             line.add(button)

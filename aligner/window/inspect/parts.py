@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtGui import QGuiApplication
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from aligner.assessment.inspection import InspectionAssessment
 from aligner.drawing.theme import GAP, Theme
@@ -14,7 +14,6 @@ from aligner.report.parts_list import (
     parts_to_watch,
 )
 from aligner.units.preferred import Preferred
-from aligner.window.inspect.button import PlainButton
 from aligner.window.widgets.labels import label
 from aligner.window.widgets.page import Page, table_card
 
@@ -31,7 +30,7 @@ class PartsPage(QWidget):
         self._text = ""
         self._shown: object = None
         self.page = Page(say("parts list"))
-        self.copy = PlainButton(say("Copy the list"))
+        self.copy = QPushButton(say("Copy the list"))
         self.copy.setAccessibleName(say("Copy the parts list to the clipboard"))
         self.said = label("", "quiet")
         foot = QHBoxLayout()

@@ -11,12 +11,18 @@ from pathlib import Path
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QImage, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
-from PySide6.QtWidgets import QFileDialog, QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QFileDialog,
+    QGridLayout,
+    QHBoxLayout,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from aligner.drawing.strokes import words
 from aligner.drawing.theme import GAP, Theme
 from aligner.language import say, say_count
-from aligner.window.inspect.button import PlainButton
 from aligner.window.inspect.doors import PlaceDoors
 from aligner.window.inspect.photograph_picture import PictureReader
 from aligner.window.widgets.labels import MainButton, label, set_tone
@@ -133,7 +139,7 @@ class PhotographStrip(QWidget):
         self._grid = QGridLayout()
         self._grid.setSpacing(GAP)
         self._grid.setColumnStretch(_IN_A_ROW, 1)
-        self.add = PlainButton(say("Add a photograph"))
+        self.add = QPushButton(say("Add a photograph"))
         self.add.setAccessibleName(self.add.text())
         self.hint = label(say("or drop it here"), "small")
         self.said = wrapping("", tone="attention")

@@ -7,12 +7,11 @@ being typed is therefore kept before anything moves.
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from aligner.assessment.strip import OffPart
 from aligner.drawing.theme import GAP, Theme
 from aligner.language import marked, say
-from aligner.window.bike.choices import PressButton
 from aligner.window.prove.check_row import Tick
 from aligner.window.strip.note_line import PartLine
 from aligner.window.strip.words import back_words
@@ -62,8 +61,8 @@ class OffRow(QFrame):
         self.lines["name"].went_on.connect(lambda: self.go_to("fasteners"))
         self.lines["fasteners"].went_on.connect(lambda: self.go_to("note"))
         self.lines["note"].went_on.connect(self.went_on)
-        self.up, self.down = PressButton("↑"), PressButton("↓")
-        self.out = PressButton(say("Take out"))
+        self.up, self.down = QPushButton("↑"), QPushButton("↓")
+        self.out = QPushButton(say("Take out"))
         for button, name, tip in (
             (self.up, say("Part {number} came off earlier", number=number), say("Alt+Up")),
             (self.down, say("Part {number} came off later", number=number), say("Alt+Down")),

@@ -5,11 +5,10 @@ from __future__ import annotations
 from enum import StrEnum
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QPushButton, QWidget
 
 from aligner.drawing.theme import GAP
 from aligner.language import marked, say
-from aligner.window.bike.choices import PressButton
 from aligner.window.widgets.wrapping_row import WrappingRow
 
 
@@ -37,19 +36,19 @@ class StripViewRow(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self._buttons: dict[StripView, PressButton] = {}
+        self._buttons: dict[StripView, QPushButton] = {}
         row = WrappingRow(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(GAP // 2)
         for view in StripView:
-            button = PressButton(say(view.value))
+            button = QPushButton(say(view.value))
             button.setCheckable(True)
             button.setAccessibleName(say("Show: {part}", part=view.title))
             button.clicked.connect(lambda _=False, view=view: self.chosen.emit(view))
             row.add(button)
             self._buttons[view] = button
 
-    def button(self, view: StripView) -> PressButton:
+    def button(self, view: StripView) -> QPushButton:
         """The button of a part."""
         return self._buttons[view]
 

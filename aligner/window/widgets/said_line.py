@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QFrame, QHBoxLayout
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton
 
 from aligner.language import say
-from aligner.window.bike.choices import PressButton
 from aligner.window.widgets.labels import label
 
 
@@ -17,7 +16,7 @@ class SaidLine(QFrame):
         self.setObjectName("card")
         self.setProperty("inHand", True)
         self._words = label(wraps=True)
-        self.button = PressButton(say("Put away"))
+        self.button = QPushButton(say("Put away"))
         self.button.clicked.connect(self.leave)
         line = QHBoxLayout(self)
         line.setContentsMargins(12, 6, 12, 6)
