@@ -59,8 +59,13 @@ def decimal_sign() -> str:
     return _speech.decimal_sign
 
 
-def marked(text: str) -> str:
-    """The text itself: marks one that is kept in a constant and said (`say`) where it is used."""
+def marked(text: str, *, meaning: str = "") -> str:
+    """The text itself: marks one that is kept in a constant and said (`say`) where it is used.
+
+    Args:
+        text: the English text.
+        meaning: the one with which it will be said.
+    """
     return text
 
 
