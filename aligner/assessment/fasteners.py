@@ -170,7 +170,7 @@ def _question(torque: TorqueSpecification, thread: Thread, strength_class: str |
     for typed in (torque.high or torque.nominal, torque.low):
         if typed is None:
             continue
-        asked = question_torque(typed.value, _unit(typed), thread, strength_class)
+        asked = question_torque(typed.value, typed.unit, thread, strength_class)
         if asked is not None:
             return str(asked)
     return ""
@@ -215,13 +215,9 @@ def _as_printed(torque: Torque | None) -> PrintedTorque | None:
     if torque is None:
         return None
     try:
-        return printed_torque(torque.text.rpartition(" ")[0], _unit(torque))
+        return printed_torque(torque.number, torque.unit)
     except AlignerError:
         return None
-
-
-def _unit(torque: Torque) -> str:
-    return torque.text.rpartition(" ")[2]
 
 
 def _range_of(torque: TorqueSpecification | None) -> TorqueRange | None:

@@ -18,7 +18,6 @@ from aligner.fastening.wrench_choice import NoWrench, WrenchFit, best_wrench, fi
 from aligner.frozen import dataclass
 from aligner.job import Adapter as DescribedAdapter
 from aligner.job import Job, TorqueWrench, WrenchChoice
-from aligner.job.wrenches import scale_unit
 from aligner.language import begun, marked, say, spoken
 
 _LOST_WRENCH = marked("The chosen wrench “{name}” is not on the list any more: choose again.")
@@ -172,7 +171,7 @@ def wrench_of(name: str, described: TorqueWrench) -> Wrench:
 
 def scale_unit_nm(described: TorqueWrench) -> float:
     """N·m in one unit of a wrench's own scale: the unit its lowest mark is typed in."""
-    return NEWTON_METRES_PER_UNIT.get(scale_unit(described.low), 1.0)
+    return NEWTON_METRES_PER_UNIT.get(described.low.unit, 1.0)
 
 
 def adapter_of(name: str, described: DescribedAdapter) -> Adapter:

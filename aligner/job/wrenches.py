@@ -86,7 +86,7 @@ class TorqueWrench(Part):
                 say("its deviation is {share}", share=self.permissible_deviation.said),
                 say("no wrench is exact: give what its certificate says, usually 4 %"),
             )
-        if scale_unit(self.low) != scale_unit(self.high):
+        if self.low.unit != self.high.unit:
             return "high", AlignerError(
                 "",
                 say(
@@ -107,11 +107,6 @@ class TorqueWrench(Part):
                 say("give the distance from one mark to the next"),
             )
         return None
-
-
-def scale_unit(mark: Torque) -> str:
-    """The unit a mark of a scale is typed in."""
-    return mark.text.rpartition(" ")[2]
 
 
 class Adapter(Part):

@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from typing import Any
 
-from aligner.language import marked, say, written
+from aligner.language import marked, say, with_decimal_sign, written
 from aligner.sheet.fasteners import AlsoPrinted, TorqueSpecification
 from aligner.sheet.quantities import Ratio, Torque
 from aligner.units import UnreadableQuantity, read_quantity
@@ -131,9 +131,9 @@ def _with_tolerance(nominal: str, tolerance: str) -> dict[str, Any]:
         return {"nominal": _torque(nominal), "tolerance": Ratio.typed(tolerance)}
     if not _has_unit(tolerance):
         found = _torque(nominal)
-        return {"nominal": found, "tolerance": _torque(tolerance, _unit(found))}
+        return {"nominal": found, "tolerance": _torque(tolerance, found.unit)}
     spread = _torque(tolerance)
-    return {"nominal": _torque(nominal, _unit(spread)), "tolerance": spread}
+    return {"nominal": _torque(nominal, spread.unit), "tolerance": spread}
 
 
 def _range_or_nominal(text: str) -> dict[str, Any]:
@@ -141,7 +141,7 @@ def _range_or_nominal(text: str) -> dict[str, Any]:
     if found is None:
         return {"nominal": _torque(text)}
     high = _torque(f"{found['high']} {found['high_unit']}")
-    low = _torque(f"{found['low']} {found['low_unit']}", _unit(high))
+    low = _torque(f"{found['low']} {found['low_unit']}", high.unit)
     if low.value > high.value:
         raise UnreadableQuantity(
             "",
@@ -168,16 +168,11 @@ def _has_unit(text: str) -> bool:
     return bool(text.strip().lstrip("0123456789.,/ -"))
 
 
-def _unit(torque: Torque) -> str:
-    return torque.text.rpartition(" ")[2]
-
-
 def _range_text(low: Torque | None, high: Torque | None) -> str:
     if low is None or high is None:
         return ""
-    number, _, low_unit = low.said.rpartition(" ")
-    is_shared = low_unit == _unit(high)
-    return say("{low} to {high}", low=number if is_shared else low.said, high=high.said)
+    first = with_decimal_sign(low.number) if low.unit == high.unit else low.said
+    return say("{low} to {high}", low=first, high=high.said)
 
 
 def _said(torque: Torque | None) -> str:

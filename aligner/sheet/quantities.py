@@ -84,6 +84,16 @@ class Quantity:
         return self.text
 
     @property
+    def unit(self) -> str:
+        """The symbol of the unit it was typed in: "lbf·ft", "US fl oz"."""
+        return self.text.lstrip("-0123456789./ ")
+
+    @property
+    def number(self) -> str:
+        """The number as it was typed, with a decimal point: "4.25", "1 11/64"."""
+        return self.text.removesuffix(self.unit).rstrip()
+
+    @property
     def said(self) -> str:
         """The text for a person: with the decimal sign of the language spoken."""
         return with_decimal_sign(self.text)

@@ -127,7 +127,7 @@ def read_fields(fields: tuple[Field, ...], texts: Mapping[str, str]) -> dict[str
         except UnreadableQuantity as refusal:
             raise FieldRefused(field.key, f"{say(field.label)}: {refusal}") from None
         if field.kind is Torque and not scale_unit:
-            scale_unit = value.text.rpartition(" ")[2]
+            scale_unit = value.unit
         found[field.key] = value
     return found
 
