@@ -12,13 +12,12 @@ from aligner.language import begun, inside, say
 from aligner.units.preferred import Preferred
 from aligner.window.strip.words import (
     big_words,
-    elsewhere_words,
     object_words,
     read_words,
     then_words,
 )
 from aligner.window.tighten.bolt_card import BoltCard
-from aligner.window.tighten.step_words import done_words, opened_words
+from aligner.window.tighten.step_words import done_words, elsewhere_words, opened_words
 from aligner.window.widgets.labels import Card, Caution, label
 from aligner.window.widgets.large_words import LargeWords
 from aligner.window.widgets.whole_scroller import WholeScroller

@@ -115,22 +115,6 @@ def read_words(job: Job, step: Step, show: Preferred) -> str:
     return f"{begun(said)}{f'; {unlike}' if unlike else ''}."
 
 
-def elsewhere_words(standing: StepStanding, in_hand: StepStanding | None) -> str:
-    """Where the step stands, if it is not the one in hand; "" if it is."""
-    if in_hand is None or standing.number == in_hand.number:
-        return ""
-    if standing.state is StepState.DONE:
-        here = say("Step {number}, done.", number=standing.number)
-    else:
-        here = say("Step {number}, not its turn yet.", number=standing.number)
-    back = say(
-        "In hand is step {number}, {title}: Escape goes back to it.",
-        number=in_hand.number,
-        title=in_hand.step.title,
-    )
-    return f"{here} {back}"
-
-
 def then_words(steps: tuple[StepStanding, ...], standing: StepStanding) -> str:
     """What comes after a step; "" at the end."""
     after = next(

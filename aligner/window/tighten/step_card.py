@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QSizePolicy, QVBoxLayout, QWidget
 
-from aligner.assessment import Assessment, StepStanding, StepState
+from aligner.assessment import Assessment, StepStanding
 from aligner.drawing.theme import Theme, TypeSize
 from aligner.job import Job
 from aligner.language import say
@@ -16,6 +16,7 @@ from aligner.window.tighten.step_words import (
     big_words,
     bolt_words,
     done_words,
+    elsewhere_words,
     hold_words,
     opened_words,
     pass_mates,
@@ -100,7 +101,7 @@ class StepCard(Card):
         step, show = standing.step, self._show
         tightening = assessment.tightening
         in_hand = tightening.next_step
-        self.elsewhere.setText(_elsewhere_words(standing, in_hand))
+        self.elsewhere.setText(elsewhere_words(standing, in_hand))
         self.big.say(big_words(step, show))
         self.range.setText(range_words(job, step, show))
         self._show_tool(job, standing)
@@ -143,18 +144,3 @@ class StepCard(Card):
         for words in (self.tool, self.delivered, self.problem, self.adapter):
             words.setVisible(bool(words.text()))
         self._rule.setVisible(bool(self.tool.text() or self.problem.text()))
-
-
-def _elsewhere_words(standing: StepStanding, in_hand: StepStanding | None) -> str:
-    if in_hand is None or standing.number == in_hand.number:
-        return ""
-    if standing.state is StepState.DONE:
-        here = say("Step {number}, done.", number=standing.number)
-    else:
-        here = say("Step {number}, not its turn yet.", number=standing.number)
-    back = say(
-        "In hand is step {number}, {title}: Escape goes back to it.",
-        number=in_hand.number,
-        title=in_hand.step.title,
-    )
-    return f"{here} {back}"

@@ -1,4 +1,4 @@
-"""What a step of the tightening list says on the screen."""
+"""What a step of a list says on the screen."""
 
 from __future__ import annotations
 
@@ -134,6 +134,22 @@ def hold_words(assessment: Assessment, standing: StepStanding, show: Preferred) 
     if standing.waits_for:
         return f"{said} {say('Cannot pass: {reason}.', reason=standing.waits_for)}".strip()
     return said
+
+
+def elsewhere_words(standing: StepStanding, in_hand: StepStanding | None) -> str:
+    """Where the step stands, if it is not the one in hand; "" if it is."""
+    if in_hand is None or standing.number == in_hand.number:
+        return ""
+    if standing.state is StepState.DONE:
+        here = say("Step {number}, done.", number=standing.number)
+    else:
+        here = say("Step {number}, not its turn yet.", number=standing.number)
+    back = say(
+        "In hand is step {number}, {title}: Escape goes back to it.",
+        number=in_hand.number,
+        title=in_hand.step.title,
+    )
+    return f"{here} {back}"
 
 
 def done_words(standing: StepStanding) -> str:
