@@ -161,6 +161,7 @@ class MainWindow(QMainWindow):
         """Show a stage and put the keyboard where it begins."""
         self._current = stage
         self._show(self.page(stage), is_beside=False)
+        self._stack.type_again(stage)
 
     def go_to_value(self, stage: Stage, path: str) -> None:
         """Show a stage with the keyboard in the box of a value."""
@@ -289,6 +290,7 @@ class MainWindow(QMainWindow):
         self._measuring = MeasuringHelp(center)
 
     def _connect(self) -> None:
+        self.open_job.started.connect(self._stack.forget_typing)
         self.open_job.changed.connect(self._refresh)
         self.open_job.look_changed.connect(self.say)
         self.open_job.kept_changed.connect(self._say_kept)

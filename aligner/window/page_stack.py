@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from aligner.assessment import Stage
+from aligner.window.typed_texts import Typed, type_again, typed_into
 
 #: Room that is kept above and below what the keyboard reaches, in pixels.
 _ROUND_ABOUT = 60
@@ -32,6 +33,7 @@ class PageStack(QStackedWidget):
         self._make_page = make_page
         self._pages: dict[Stage, Any] = {}
         self._holders: dict[Any, QScrollArea] = {}
+        self._typed: dict[Stage, Typed] = {}  # into pages that were let go
         self.shown: Any = None
         application = QApplication.instance()
         if isinstance(application, QApplication):
@@ -59,11 +61,22 @@ class PageStack(QStackedWidget):
 
     def forget(self) -> None:
         """Let every page go, as when colours, sizes or units have changed."""
+        self._typed |= {stage: typed_into(page) for stage, page in self._pages.items()}
         self._pages, self.shown = {}, None
         for holder in self._holders.values():
             self.removeWidget(holder)
             holder.deleteLater()
         self._holders = {}
+
+    def type_again(self, stage: Stage) -> None:
+        """Put into a stage's page what was typed into the one before it and not kept."""
+        typed = self._typed.pop(stage, None)
+        if typed is not None:
+            type_again(self.page(stage), typed)
+
+    def forget_typing(self) -> None:
+        """Another job is opened: what was typed was not meant for it."""
+        self._typed = {}
 
     @Slot()
     def _follow_keyboard(self) -> None:

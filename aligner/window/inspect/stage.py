@@ -22,6 +22,7 @@ from aligner.window.inspect.parts import PartsPage
 from aligner.window.inspect.photograph_view import PhotographView
 from aligner.window.inspect.words import count_words, given_words, headline, whole_words
 from aligner.window.open_job import OpenJob
+from aligner.window.typed_texts import KEY
 from aligner.window.widgets.folding_row import FoldingRow
 from aligner.window.widgets.labels import label, main_button
 from aligner.window.widgets.part_stack import PartStack
@@ -129,6 +130,7 @@ class InspectStage(QWidget):
         if place not in self.panels:
             doors = PlaceDoors(self._open_job, self._now, place, standing.title)
             made = InspectPanel(self._theme, self._show, doors, self._save, standing)
+            made.setProperty(KEY, str(place))
             made.went_on.connect(self._go_on)
             made.photograph_opened.connect(self._open_photograph)
             self._stack.addWidget(made)

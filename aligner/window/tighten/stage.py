@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import datetime
 from itertools import pairwise
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QWidget
@@ -30,6 +31,9 @@ from aligner.window.tighten.tick_door import TickDoor
 from aligner.window.widgets.folding_row import FoldingRow
 from aligner.window.widgets.part_stack import PartStack
 from aligner.window.widgets.standing_foot import StandingFoot
+
+if TYPE_CHECKING:
+    from aligner.window.tighten.wrench_card import WrenchCard
 
 
 class TightenStage(QWidget):
@@ -65,7 +69,7 @@ class TightenStage(QWidget):
         self.list = StepList(theme, show)
         self.bolts = BoltCard(theme)
         self.door = TickDoor(theme, show)
-        self.wrench_card: QWidget | None = None
+        self.wrench_card: WrenchCard | None = None
         self._lay_out()
         self._connect()
 
@@ -103,13 +107,27 @@ class TightenStage(QWidget):
         self.list.show_steps(steps, self._shown_key)
         self._show_step()
 
+    def lay_by(self) -> tuple[object, object]:
+        """What is typed and not kept: at the door, and in the form of a wrench."""
+        is_open = self.wrench_card is not None and self.door.wrenches.isChecked()
+        form = self.wrench_card.lay_by() if self.wrench_card is not None and is_open else None
+        return self.door.lay_by(), form
+
+    def take_up(self, laid_by: object) -> None:
+        """Show what was typed into the page that stood here before."""
+        if isinstance(laid_by, tuple):
+            at_the_door, form = laid_by
+            self.door.take_up(at_the_door)
+            if form is not None:
+                self.door.wrenches.setChecked(True)
+            if form is not None and self.wrench_card is not None:
+                self.wrench_card.take_up(form)
+
     def begin(self) -> None:
         """Choose the step in hand and put the keyboard on the list."""
         self._follows = True
         self.refresh()
         self._page.go_to_top()
-        if not self._open_job.edits.count():  # nothing was done yet: it may be another job
-            self.door.begin_anew()
         self._focus()
 
     def _focus(self) -> None:
@@ -225,6 +243,7 @@ class TightenStage(QWidget):
             self._focus()
 
     def _connect(self) -> None:
+        self._open_job.started.connect(self.door.begin_anew)
         self.list.currentRowChanged.connect(self._chosen)
         self.list.acted.connect(self.door.act)
         self.list.let_go.connect(self.door.let_go)

@@ -7,7 +7,7 @@ its key held or pressed twice. Everything is asked in the line above, never in a
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from PySide6.QtCore import Qt, Signal
 
@@ -88,6 +88,23 @@ class TickDoor(DoorRow):
         self._offered = offered
         self.show_parts(standing, is_finished=is_finished)
 
+    def lay_by(self) -> dict[str, Typed] | None:
+        """What is typed and not acted on, by the step's key; a value with its unit."""
+        self._lay_by(self._standing)
+        named = {
+            key: replace(typed, value=self._with_unit(typed.value))
+            for key, typed in self._typed.items()
+        }
+        return named or None
+
+    def take_up(self, laid_by: object) -> None:
+        """Show what was typed into the door that stood here before."""
+        if isinstance(laid_by, dict):
+            standing, self._typed = self._standing, laid_by
+            if standing is not None:
+                self._standing = None
+                self.show_standing(standing, is_finished=False)
+
     def begin_anew(self) -> None:
         """Another job was opened: nothing asked, nothing typed."""
         self._typed = {}
@@ -107,6 +124,13 @@ class TickDoor(DoorRow):
 
     def _typed_for(self, standing: StepStanding | None) -> Typed:
         return self._typed.get(standing.step.key, Typed()) if standing is not None else Typed()
+
+    def _with_unit(self, text: str) -> str:
+        """A value typed without its unit means the one preferred when it was typed."""
+        try:
+            return Torque.typed(text, self._show.torque).said if text else ""
+        except UnreadableQuantity:
+            return text
 
     def _take_back(self) -> None:
         """Show the step as if nothing had been asked or typed."""

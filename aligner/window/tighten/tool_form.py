@@ -62,15 +62,20 @@ class ToolForm(Card):
         """Show the form with what is known, the keyboard in its first line."""
         self._title.setText(title)
         self.setAccessibleName(title)
-        for key, line in self.lines.items():
-            line.setText(texts.get(key, ""))
+        for line in self.lines.values():
             self._mark(line, "")
-        self.tick.setChecked(is_ticked)
         self.refusal.hide()
         self.show()
         first = next(iter(self.lines.values()))
         first.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.fill(texts, is_ticked=is_ticked)
         first.selectAll()
+
+    def fill(self, texts: dict[str, str], *, is_ticked: bool) -> None:
+        """Put texts into the lines."""
+        for key, line in self.lines.items():
+            line.setText(texts.get(key, ""))
+        self.tick.setChecked(is_ticked)
         self.typed.emit()
 
     def stops(self) -> list[QWidget]:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import NamedTuple
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
@@ -39,6 +41,15 @@ from aligner.window.widgets.page import Page
 _NO_WRENCH = marked("No wrench yet. With one, each step says what to set on its own scale.")
 _NO_ADAPTER = marked("None. A plain socket needs no entry: it changes nothing in the setting.")
 _CONCENTRIC = marked("Concentric on the fastener, as a socket is: changes nothing in the setting")
+
+
+class FormInHand(NamedTuple):
+    """A form that is filled in: of which kind and which tool, and what stands in it."""
+
+    is_adapter: bool
+    old_name: str
+    texts: dict[str, str]
+    is_ticked: bool
 
 
 class WrenchCard(QWidget):
@@ -109,6 +120,21 @@ class WrenchCard(QWidget):
             if not form.isHidden():
                 place = form.lines["name"]
         place.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def lay_by(self) -> FormInHand | None:
+        """The form that is open, with what stands in it."""
+        for form in (self.wrench_form, self.adapter_form):
+            if not form.isHidden():
+                is_adapter = form is self.adapter_form
+                return FormInHand(is_adapter, self._old_name, form.texts(), form.tick.isChecked())
+        return None
+
+    def take_up(self, laid_by: FormInHand) -> None:
+        """Open a form again as it was left."""
+        change = self._change_adapter if laid_by.is_adapter else self._change_wrench
+        change(laid_by.old_name)
+        form = self.adapter_form if laid_by.is_adapter else self.wrench_form
+        form.fill(laid_by.texts, is_ticked=laid_by.is_ticked)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape:

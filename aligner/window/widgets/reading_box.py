@@ -169,6 +169,25 @@ class ReadingBox(QFrame):
             self._fill(cell, "")
         self._mark_refusals()
 
+    def lay_by(self) -> tuple[str, ...] | None:
+        """The texts that cannot be read, each at its place; `None` where all can."""
+        texts = tuple(cell.text() if self._refusal_of(cell) else "" for cell in self._cells)
+        return texts if any(texts) else None
+
+    def take_up(self, laid_by: object) -> None:
+        """Put such texts among the readings again, where they cannot be read here either."""
+        if not isinstance(laid_by, tuple):
+            return
+        self._grow_to(len(laid_by))
+        readings = iter([cell.text() for cell in self._cells if cell.text()])
+        for cell, text in zip(self._cells, laid_by, strict=False):
+            if _refusal(self._kind, text, self._unit, spoken()):
+                cell.kept_text = ""
+                cell.setText(text)
+            else:
+                self._fill(cell, next(readings, ""))
+        self._mark_refusals()
+
     def go_to_first_empty(self) -> None:
         """Put the keyboard in the first cell without a reading, or in the first."""
         empty = (c for c in self._cells if not c.isHidden() and not c.text().strip())
