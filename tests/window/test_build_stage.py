@@ -374,6 +374,7 @@ def test_what_the_sheet_lacks_of_the_oil_is_listed_on_bike_and_leads_to_its_box(
     bike = window.page(Stage.BIKE)
     assert window.sentence.text() == "1 value is missing."
     (link,) = [each for each in bike.missing_card.links if each.text().startswith("tolerance of")]
+    link.setFocus()
     qtbot.keyClick(link, Qt.Key.Key_Return)
     box = window.page(Stage.BUILD).sheet_card.boxes["oil.air_gap_tolerance"]
     assert focus() is box.first_cell
