@@ -24,9 +24,9 @@ ALLOWED = {
     "assessment": {"job", "sheet", "units", "gauging", "geometry", "fastening", "legs"},
     "drawing": {"job", "sheet"},
 }
-EVERYWHERE = {"errors", "data_files", "frozen", "language"}
+EVERYWHERE = {"errors", "data_files", "language"}
 WITHOUT_QT = set(ALLOWED) - {"drawing"}
-TYPED = WITHOUT_QT | {"errors.py", "frozen.py"}
+TYPED = WITHOUT_QT | {"errors.py"}
 
 
 def imports_of(path):

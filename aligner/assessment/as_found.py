@@ -7,9 +7,9 @@ stripping, it is no more exact than one read afterwards.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 from aligner.assessment.readings import gauge_of, judged, mean_of
-from aligner.frozen import dataclass
 from aligner.gauging import Estimate, difference
 from aligner.job import Job
 from aligner.language import marked, say

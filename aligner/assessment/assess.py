@@ -5,6 +5,7 @@ What only one stage looks at is imported when it is looked at: the window starts
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import datetime
 from functools import cached_property
 from typing import TYPE_CHECKING
@@ -19,7 +20,6 @@ from aligner.assessment.squaring import SquaringAssessment, assess_squaring
 from aligner.assessment.stages import StageStanding, open_since_signed, stage_standings
 from aligner.assessment.steering import SteeringAssessment, assess_steering
 from aligner.assessment.tightening import TighteningAssessment, assess_tightening
-from aligner.frozen import dataclass
 from aligner.gauging import Verdict
 from aligner.job import Job, PlateReadings
 from aligner.language import say

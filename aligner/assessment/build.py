@@ -9,12 +9,12 @@ this stage.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from enum import Enum
 from functools import cached_property
 from typing import TYPE_CHECKING
 
 from aligner.assessment.notice import Notice
-from aligner.frozen import dataclass
 from aligner.gauging import Advice, Verdict
 from aligner.job import Job
 from aligner.job.build import Build

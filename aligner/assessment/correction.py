@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from enum import StrEnum
 
 from aligner.assessment.notice import Level, Notice
-from aligner.frozen import dataclass
 
 
 class Subject(StrEnum):

@@ -7,7 +7,7 @@ read, both count, and the graver one speaks.
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from aligner.assessment.in_line_measured import WHERE, MeasuredInLine, measure
 from aligner.assessment.notice import Notice, attention, refused
@@ -20,7 +20,6 @@ from aligner.assessment.readings import (
     unproved,
 )
 from aligner.errors import AlignerError
-from aligner.frozen import dataclass
 from aligner.gauging import Advice, Term, Verdict, combine, settling_advice
 from aligner.geometry import InLine
 from aligner.job import InLineReadings, Job, SpreadReadings

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 from aligner.assessment.notice import Notice, attention, note
 from aligner.assessment.readings import gauge_notices, gauge_of, mean_of, odd_reading
-from aligner.frozen import dataclass
 from aligner.gauging import Term
 from aligner.geometry import Corner, ForkDimensions, InLine, from_bars, from_plate, from_spread
 from aligner.job import BarReadings, InLineReadings, Job, PlateReadings, SpreadReadings

@@ -12,7 +12,8 @@ asked at all; before they are built up it is told only that these values are sti
 
 from __future__ import annotations
 
-from aligner.frozen import dataclass
+from dataclasses import dataclass
+
 from aligner.job import Job
 from aligner.job.build import Build
 from aligner.language import marked, say

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from enum import StrEnum
 
 from aligner.errors import AlignerError
-from aligner.frozen import dataclass
 from aligner.language import begun
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from aligner.assessment.notice import Notice, attention, refused
 from aligner.assessment.readings import (
     Judged,
@@ -15,7 +17,6 @@ from aligner.assessment.readings import (
     unproved,
 )
 from aligner.errors import AlignerError
-from aligner.frozen import dataclass
 from aligner.gauging import Advice, Difference, Estimate, Term, Verdict, difference, settling_advice
 from aligner.geometry import Moves, Policy, moves
 from aligner.job import Job, ProtrusionReadings

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 from aligner import gauging
 from aligner.assessment.notice import Notice, attention, note
-from aligner.frozen import dataclass
 from aligner.gauging import (
     Advice,
     Estimate,

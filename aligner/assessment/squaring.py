@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from aligner.assessment.notice import Notice, attention
 from aligner.assessment.readings import Judged, gauge_of, gravest, judged, other_gauges, unproved
 from aligner.assessment.squaring_pair import WHERE, PairAssessment, assess_pair
 from aligner.assessment.squaring_together import disagreement, turn_of, with_residuals
-from aligner.frozen import dataclass
 from aligner.gauging import Advice, Term, Verdict, settling_advice
 from aligner.job import Job
 from aligner.language import say

@@ -5,6 +5,8 @@ The trap: dimensions that no reading can fit. They are refused before anything i
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from aligner.assessment.notice import Notice, attention, note, refused
 from aligner.assessment.readings import (
     Judged,
@@ -15,7 +17,6 @@ from aligner.assessment.readings import (
     odd_reading,
 )
 from aligner.errors import AlignerError
-from aligner.frozen import dataclass
 from aligner.gauging import Estimate, Term, combine, stated
 from aligner.geometry import (
     Distances,

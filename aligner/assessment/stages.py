@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from enum import Enum, StrEnum
 
 from aligner.assessment.build import BuildAssessment
@@ -9,7 +10,6 @@ from aligner.assessment.correction import Subject
 from aligner.assessment.missing import missing_on_sheet, still_to_come
 from aligner.assessment.notice import Level
 from aligner.assessment.tightening import TighteningAssessment
-from aligner.frozen import dataclass
 from aligner.job import Job
 from aligner.job.final_checks import open_checks
 from aligner.language import marked, say, say_count

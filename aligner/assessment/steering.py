@@ -7,10 +7,11 @@ heights as they stand are taken, and that is said too.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from aligner.assessment.notice import Notice, refused
 from aligner.assessment.protrusion import ProtrusionAssessment, mean_as_found
 from aligner.errors import AlignerError
-from aligner.frozen import dataclass
 from aligner.geometry import (
     Handling,
     SteeringGeometry,

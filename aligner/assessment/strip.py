@@ -7,6 +7,7 @@ first step, and the list asks for them again before the first clamp.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from enum import StrEnum
 from functools import lru_cache
 
@@ -21,7 +22,6 @@ from aligner.fastening.planner import Plan
 from aligner.fastening.rules import Rule
 from aligner.fastening.steps import Step
 from aligner.fastening.strip import strip
-from aligner.frozen import dataclass
 from aligner.job import Job, LogEntry, ticked_steps
 from aligner.job.strip import Removed
 from aligner.language import say, say_count, spoken

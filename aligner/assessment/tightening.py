@@ -6,6 +6,7 @@ afterwards, the step is open again, and says why.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 from functools import lru_cache
@@ -21,7 +22,6 @@ from aligner.fastening.joints import Joint, UnusableJoint
 from aligner.fastening.planner import Plan, Recheck, plan
 from aligner.fastening.rules import Rule
 from aligner.fastening.steps import Step
-from aligner.frozen import dataclass
 from aligner.gauging import Verdict
 from aligner.job import Job, LogEntry, ticked_steps
 from aligner.language import marked, say, spoken

@@ -8,14 +8,13 @@ wherever its scale goes down that far.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import field, replace
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
 from aligner.errors import AlignerError
 from aligner.fastening.torque import NEWTON_METRES_PER_UNIT
 from aligner.fastening.wrench import Adapter, Wrench
 from aligner.fastening.wrench_choice import NoWrench, WrenchFit, best_wrench, fit
-from aligner.frozen import dataclass
 from aligner.job import Adapter as DescribedAdapter
 from aligner.job import Job, TorqueWrench, WrenchChoice
 from aligner.language import begun, marked, say, spoken

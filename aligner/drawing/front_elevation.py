@@ -7,13 +7,13 @@ are drawn larger by one factor, which is chosen so that both fit.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPainter, QPen
 
 from aligner.drawing.strokes import center_line, outline
 from aligner.drawing.theme import Theme
-from aligner.frozen import dataclass
 
 #: Stand-ins where the sheet gives no dimension, so that there is a drawing at all; mm.
 _LEG_SPACING_MM = 200.0

@@ -7,13 +7,13 @@ drawn larger by one factor.
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen, QPolygonF
 
 from aligner.drawing.strokes import WIDE, center_line, outline
 from aligner.drawing.theme import Theme
-from aligner.frozen import dataclass
 
 _LEG_SPACING_MM = 200.0
 _OFFSET_MM = 35.0

@@ -7,8 +7,8 @@ bounds, and what the sheet does not say is drawn to usual proportions and named.
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
-from aligner.frozen import dataclass
 from aligner.language import say
 
 #: Stand-ins where the sheet gives no dimension, so that there is a drawing at all; mm and deg.

@@ -7,11 +7,10 @@ wherever it is used, and every text role keeps 4.5:1 against the grounds it is d
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from enum import StrEnum
 
 from PySide6.QtGui import QColor, QFont, QGuiApplication, QPalette
-
-from aligner.frozen import dataclass
 
 
 @dataclass(frozen=True)

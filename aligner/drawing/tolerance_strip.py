@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen
 
 from aligner.drawing.theme import Theme
-from aligner.frozen import dataclass
 
 
 @dataclass(frozen=True)

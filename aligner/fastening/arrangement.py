@@ -8,6 +8,7 @@ carries a reason for either way.
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Sequence
+from dataclasses import dataclass
 
 from aligner.fastening.joints import Joint
 from aligner.fastening.order import Link
@@ -15,7 +16,6 @@ from aligner.fastening.places import Place, Work, places, repeated
 from aligner.fastening.precedence import Overridden, Precedence, precedence
 from aligner.fastening.rules import Names, Rule, default_rules
 from aligner.fastening.steps import activities
-from aligner.frozen import dataclass
 
 
 @dataclass(frozen=True)

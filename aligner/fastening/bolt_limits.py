@@ -8,11 +8,11 @@ the maker well under the bolt's own limit, and an aluminium cap has no such limi
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 from aligner.errors import AlignerError
 from aligner.fastening.thread import Thread
 from aligner.fastening.torque import NEWTON_METRES_PER_UNIT, newton_metres_per
-from aligner.frozen import dataclass
 from aligner.language import say, written
 
 #: What the sheet writes in place of a strength class for an aluminium cap, nut or bolt.

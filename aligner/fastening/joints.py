@@ -8,13 +8,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
+from dataclasses import dataclass
 from functools import cache
 from itertools import pairwise
 from typing import Literal, get_args
 
 from aligner.errors import AlignerError
 from aligner.fastening.order_tables import rows, table
-from aligner.frozen import dataclass
 from aligner.language import marked, say, written
 
 Side = Literal["left", "right", ""]

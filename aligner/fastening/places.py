@@ -9,12 +9,12 @@ rank of its own by default sequence, side and name.
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable
+from dataclasses import dataclass
 from functools import cache
 from typing import Literal
 
 from aligner.fastening.joints import Joint, UnusableJoint, joint_kinds
 from aligner.fastening.steps import Activity, activities
-from aligner.frozen import dataclass
 from aligner.language import say
 
 Work = Literal["tightening", "loosening"]

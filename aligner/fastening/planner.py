@@ -8,6 +8,7 @@ before what is in resources/order/, and the sheet's own rules go before it.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
 
 from aligner.fastening.arrangement import Arrangement, arrangement
 from aligner.fastening.joints import Joint, TorqueRange, joint_kinds, pass_reasons
@@ -15,7 +16,6 @@ from aligner.fastening.places import Place
 from aligner.fastening.precedence import Overridden
 from aligner.fastening.rules import Rule
 from aligner.fastening.steps import Activity, Step
-from aligner.frozen import dataclass
 from aligner.language import begun, marked, say, written
 
 #: The bolts of a joint by what is turned: one, two, and a row of more.

@@ -10,10 +10,10 @@ silence. A ring of sheet rules alone is the sheet's own contradiction and refuse
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
 
 from aligner.fastening.order import Link, Ring, knotted, ordered, ring, way
 from aligner.fastening.rules import Rule, UnusableRule
-from aligner.frozen import dataclass
 from aligner.language import say
 
 

@@ -7,6 +7,7 @@ name that is neither a joint, a kind, a group nor an activity is refused.
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import dataclass
 from functools import cache
 from typing import Literal, get_args
 
@@ -15,7 +16,6 @@ from aligner.fastening.joints import joint_kinds
 from aligner.fastening.order_tables import rows
 from aligner.fastening.places import Place, Work
 from aligner.fastening.steps import activities
-from aligner.frozen import dataclass
 from aligner.language import marked, say
 
 RuleKind = Literal["before", "while_slack", "after_hold", "again_after"]

@@ -7,12 +7,12 @@ to the sheet; ticks that were logged by number would then belong to other bolts.
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 from functools import cache
 from typing import Literal
 
 from aligner.fastening.joints import Side
 from aligner.fastening.order_tables import rows
-from aligner.frozen import dataclass
 
 StepKind = Literal["torque", "turn", "seat", "act", "hold", "look", "loosen"]
 Reading = Literal["protrusion", "squaring", "in_line"]

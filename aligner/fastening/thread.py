@@ -8,9 +8,9 @@ from __future__ import annotations
 
 import math
 import re
+from dataclasses import dataclass
 
 from aligner.errors import AlignerError
-from aligner.frozen import dataclass
 from aligner.language import say, written
 
 

@@ -9,10 +9,10 @@ from __future__ import annotations
 
 import math
 import re
+from dataclasses import dataclass
 from typing import Literal
 
 from aligner.errors import AlignerError
-from aligner.frozen import dataclass
 from aligner.language import marked, say, written
 
 _STANDARD_GRAVITY = 9.80665  # m/s2, exact: 3rd CGPM, 1901

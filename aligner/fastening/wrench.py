@@ -8,10 +8,10 @@ number either: the wrench's own deviation spreads it, and the spread must fit th
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 from aligner.errors import AlignerError
 from aligner.fastening.torque import NEWTON_METRES_PER_UNIT
-from aligner.frozen import dataclass
 from aligner.language import say, written
 
 #: Marks nearer to each other than this count as one, in N·m.

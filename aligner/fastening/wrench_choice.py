@@ -7,6 +7,7 @@ and a bare nominal has no range to be inside or outside of: that is said, not ma
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 from aligner.fastening.wrench import (
     Adapter,
@@ -17,7 +18,6 @@ from aligner.fastening.wrench import (
     margin_nm,
     set_on_scale,
 )
-from aligner.frozen import dataclass
 from aligner.language import say, written
 
 #: A graduation coarser than this share of the setting is told. US Army TM 1-1500-204-23-9

@@ -15,11 +15,10 @@ sqrt(r_new^2 + max(0, s^2 - r^2)).
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from enum import StrEnum
 from math import inf, isinf, sqrt
 
-from aligner.frozen import dataclass
 from aligner.gauging.combination import Term, combine, fixed_part
 from aligner.gauging.gauge import Gauge
 from aligner.gauging.readings import Estimate

@@ -8,10 +8,10 @@ with its sign within a group of lengths that share a gauge, and squared between 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from math import inf, isfinite, sqrt
 
 from aligner.errors import AlignerError
-from aligner.frozen import dataclass
 from aligner.gauging.readings import Estimate
 from aligner.gauging.uncertainty import Part, combined_uncertainty
 from aligner.language import say

@@ -6,10 +6,10 @@ but noughts is refused; and an unknown gauge is `None` where a gauge belongs, ne
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from math import isfinite
 
 from aligner.errors import AlignerError
-from aligner.frozen import dataclass
 from aligner.language import marked, say, written
 
 _QUANTITIES = (marked("resolution"), marked("limit of error"), marked("repeatability"))

@@ -9,11 +9,11 @@ two that are off together can hide each other.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
 from math import inf, sqrt
 
-from aligner.frozen import dataclass
 from aligner.gauging.gauge import Gauge
 from aligner.gauging.readings import estimate
 from aligner.gauging.student import student_quantile

@@ -8,10 +8,10 @@ show no scatter the uncertainty is unknown, never nought.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from math import fsum, inf, isfinite, sqrt
 
 from aligner.errors import AlignerError
-from aligner.frozen import dataclass
 from aligner.gauging.gauge import Gauge
 from aligner.gauging.uncertainty import Part, combined_uncertainty
 from aligner.language import say, written

@@ -7,11 +7,11 @@ before anything is called out. Works in any unit, so it serves millimetres and d
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from enum import StrEnum
 from math import isfinite, isnan
 
 from aligner.errors import AlignerError
-from aligner.frozen import dataclass
 from aligner.gauging.student import student_distribution
 from aligner.gauging.uncertainty import coverage_factor, whole_degrees_of_freedom
 from aligner.language import marked, say, written

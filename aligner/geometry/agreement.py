@@ -8,9 +8,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 from aligner.errors import AlignerError
-from aligner.frozen import dataclass
 from aligner.geometry.bounds import require_number
 from aligner.language import say, written
 

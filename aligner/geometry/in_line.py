@@ -9,10 +9,10 @@ turned to the *left* of the lower one (its left clamp goes back), and turns the 
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 from enum import StrEnum
 
 from aligner.errors import AlignerError
-from aligner.frozen import dataclass
 from aligner.geometry.bounds import require_length, require_number
 from aligner.language import say, written
 

@@ -7,10 +7,10 @@ stands higher has its axle end higher too, and the wheel's top leans to the *oth
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 from enum import StrEnum
 
 from aligner.errors import AlignerError
-from aligner.frozen import dataclass
 from aligner.geometry.bounds import require_length, require_number
 from aligner.language import say
 

@@ -7,9 +7,9 @@ formula. It is caught only where the readings contradict it, so that is asked in
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 from aligner.errors import AlignerError
-from aligner.frozen import dataclass
 from aligner.geometry.bounds import require_length, require_number, require_width
 from aligner.language import say, written
 

@@ -14,9 +14,9 @@ c the setback and w the half width on the frame, and the bracket turned by delta
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 from aligner.errors import AlignerError
-from aligner.frozen import dataclass
 from aligner.geometry.bounds import require_length, require_number
 from aligner.geometry.reference_pair import ReferencePair, check_dimensions, without_asymmetry
 from aligner.language import say, written

@@ -8,9 +8,9 @@ anew, never by adding rules of thumb.
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 from aligner.errors import AlignerError
-from aligner.frozen import dataclass
 from aligner.geometry.bounds import require_length, require_number
 from aligner.language import say, written
 

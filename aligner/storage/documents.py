@@ -8,11 +8,11 @@ One of a newer minor version only has fields more: they are kept apart and saved
 from __future__ import annotations
 
 import json
+from dataclasses import dataclass
 from typing import Any, Generic, TypeVar
 
 from pydantic import ValidationError
 
-from aligner.frozen import dataclass
 from aligner.job import Job
 from aligner.language import marked, say
 from aligner.sheet import Sheet

@@ -12,9 +12,8 @@ goes on working on the document and keeps the fields that it does not know.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from dataclasses import dataclass
 from typing import Any
-
-from aligner.frozen import dataclass
 
 Fields = dict[str, Any]
 Change = Callable[[Fields], Fields]

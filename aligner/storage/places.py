@@ -9,10 +9,9 @@ from __future__ import annotations
 import os
 import sys
 from collections.abc import Mapping
-from dataclasses import field
+from dataclasses import dataclass, field
 from pathlib import Path
 
-from aligner.frozen import dataclass
 from aligner.language import say
 
 APPLICATION = "Aligner"

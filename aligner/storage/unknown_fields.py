@@ -8,11 +8,10 @@ name is found again by its name.
 from __future__ import annotations
 
 import copy
+from dataclasses import dataclass
 from typing import Any
 
 from pydantic import BaseModel, ValidationError
-
-from aligner.frozen import dataclass
 
 Fields = dict[str, Any]
 

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from aligner.frozen import dataclass
+from dataclasses import dataclass
+
 from aligner.units.dimension import ANGLE, DISTANCE, LENGTH, TORQUE, VOLUME
 from aligner.units.shown import shown
 from aligner.units.unit import Dimension

@@ -9,9 +9,9 @@ torque; `Nm` is newton metre here and a length of nanometres nowhere.
 from __future__ import annotations
 
 import re
+from dataclasses import dataclass
 
 from aligner.errors import AlignerError
-from aligner.frozen import dataclass
 from aligner.language import decimal_sign, say, with_decimal_sign, written
 from aligner.units.dimension import EVERY_DIMENSION
 from aligner.units.unit import Dimension, Unit, factor, folded

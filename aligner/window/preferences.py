@@ -6,13 +6,12 @@ is checked, and what is not known is as if it had never been chosen.
 
 from __future__ import annotations
 
-from dataclasses import fields, replace
+from dataclasses import dataclass, fields, replace
 from typing import Any
 
 from PySide6.QtCore import QSettings
 
 from aligner.drawing.theme import Appearance
-from aligner.frozen import dataclass
 from aligner.language import LANGUAGES
 from aligner.units.preferred import Preferred
 

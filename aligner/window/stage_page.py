@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import dataclass
 from datetime import datetime
 from typing import Protocol
 
@@ -10,7 +11,6 @@ from PySide6.QtWidgets import QWidget
 
 from aligner.assessment import Stage
 from aligner.drawing.theme import Theme
-from aligner.frozen import dataclass
 from aligner.units.preferred import Preferred
 from aligner.window.open_job import OpenJob
 

@@ -12,11 +12,10 @@ was refused and can be read now: in another unit or language it may mean what no
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from typing import Protocol, runtime_checkable
 
 from PySide6.QtWidgets import QLineEdit, QWidget
-
-from aligner.frozen import dataclass
 
 #: From the page down: the kind of each widget, and its place among its like, or its own key.
 Address = tuple[tuple[str, object], ...]

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import json
+from dataclasses import dataclass
 from functools import cache
 
 from PySide6.QtWidgets import QWidget
 
 from aligner.data_files import resource
-from aligner.frozen import dataclass
 
 #: The property of a box that names its guide.
 _PROPERTY = "measuring_guide"
