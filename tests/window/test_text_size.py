@@ -108,6 +108,8 @@ def squeezed(shown):
     for each in shown:
         if not isinstance(each, QLabel | QAbstractButton | QComboBox):
             continue
+        if isinstance(each, QLabel) and not each.text():
+            continue  # it has nothing to say yet
         least = each.minimumSizeHint()
         wraps = each.hasHeightForWidth()
         high = each.heightForWidth(each.width()) if wraps else least.height()
