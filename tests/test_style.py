@@ -28,6 +28,10 @@ EVERYWHERE = {"errors", "data_files", "language"}
 WITHOUT_QT = set(ALLOWED) - {"drawing"}
 TYPED = WITHOUT_QT | {"errors.py"}
 
+#: The folders of the window that show one thing each; what they share stands in the others.
+STAGES = {"bike", "strip", "inspect", "build", "align", "tighten", "prove", "bench"}
+SHARED = {"widgets", "steps", "measuring", "history", "files"}
+
 
 def imports_of(path):
     for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
@@ -47,6 +51,15 @@ def test_imports_run_one_way(part):
             if name.startswith("aligner."):
                 other = name.split(".")[1]
                 assert other in ALLOWED[part] | EVERYWHERE | {part}, f"{path} imports {name}"
+
+
+@pytest.mark.parametrize("folder", sorted(STAGES | SHARED))
+def test_no_folder_of_the_window_imports_from_a_stage(folder):
+    for path in (PACKAGE / "window" / folder).rglob("*.py"):
+        for name in imports_of(path):
+            if name.startswith("aligner.window."):
+                other = name.split(".")[2]
+                assert other == folder or other not in STAGES, f"{path} imports {name}"
 
 
 @pytest.mark.parametrize("part", sorted(WITHOUT_QT))

@@ -971,41 +971,6 @@
     </message>
     <message>
       <location filename="aligner/assessment/in_line.py" />
-      <source>Give the height between the plate's contact lines: without it nothing follows.</source>
-      <translation>Die Höhe zwischen den Anlagelinien der Richtplatte angeben: Ohne sie lässt sich nichts bestimmen.</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/in_line.py" />
-      <source>Give the height between the bars: without it nothing follows.</source>
-      <translation>Die Höhe zwischen den Richtstäben angeben: Ohne sie lässt sich nichts bestimmen.</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/in_line.py" />
-      <source>Give the bars' half length: without it nothing follows.</source>
-      <translation>Die halbe Länge der Richtstäbe angeben: Ohne sie lässt sich nichts bestimmen.</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/in_line.py" />
-      <source>Give the height between the two widths: without it nothing follows.</source>
-      <translation>Die Höhe zwischen den beiden Breiten angeben: Ohne sie lässt sich nichts bestimmen.</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/in_line.py" />
-      <source>The upper width is not measured.</source>
-      <translation>Die obere Breite ist nicht gemessen.</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/in_line.py" />
-      <source>The lower width is not measured.</source>
-      <translation>Die untere Breite ist nicht gemessen.</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/in_line.py" />
-      <source>Widths tell whether the tubes converge. They cannot tell a twist.</source>
-      <translation>Breiten zeigen, ob die Standrohre zusammenlaufen. Eine Verdrehung können sie nicht zeigen.</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/in_line.py" />
       <source>the gap</source>
       <translation>Spalt</translation>
     </message>
@@ -1061,8 +1026,8 @@
     </message>
     <message>
       <location filename="aligner/assessment/in_line.py" />
-      <source>Say which corner of the plate stands off the tube.</source>
-      <translation>Angeben, welche Ecke der Richtplatte vom Standrohr absteht.</translation>
+      <source>The tolerance is an angle, and the twist needs the leg spacing and the bracket spacing: give them, or give the tolerance as a length.</source>
+      <translation>Die Toleranz ist ein Winkel, und die Verdrehung braucht den Holmabstand und den Abstand der Gabelbrücken: beide angeben oder die Toleranz als Länge angeben.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/in_line.py" />
@@ -1070,9 +1035,44 @@
       <translation>Nur über eine Höhe von {height} gemessen, bei {spacing} zwischen den Gabelbrücken: Was dort in der Toleranz liegt, kann über das Ganze außerhalb sein. Über eine größere Höhe messen.</translation>
     </message>
     <message>
-      <location filename="aligner/assessment/in_line.py" />
-      <source>The tolerance is an angle, and the twist needs the leg spacing and the bracket spacing: give them, or give the tolerance as a length.</source>
-      <translation>Die Toleranz ist ein Winkel, und die Verdrehung braucht den Holmabstand und den Abstand der Gabelbrücken: beide angeben oder die Toleranz als Länge angeben.</translation>
+      <location filename="aligner/assessment/in_line_measured.py" />
+      <source>The upper width is not measured.</source>
+      <translation>Die obere Breite ist nicht gemessen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/in_line_measured.py" />
+      <source>The lower width is not measured.</source>
+      <translation>Die untere Breite ist nicht gemessen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/in_line_measured.py" />
+      <source>Give the height between the plate's contact lines: without it nothing follows.</source>
+      <translation>Die Höhe zwischen den Anlagelinien der Richtplatte angeben: Ohne sie lässt sich nichts bestimmen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/in_line_measured.py" />
+      <source>Give the height between the bars: without it nothing follows.</source>
+      <translation>Die Höhe zwischen den Richtstäben angeben: Ohne sie lässt sich nichts bestimmen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/in_line_measured.py" />
+      <source>Give the bars' half length: without it nothing follows.</source>
+      <translation>Die halbe Länge der Richtstäbe angeben: Ohne sie lässt sich nichts bestimmen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/in_line_measured.py" />
+      <source>Give the height between the two widths: without it nothing follows.</source>
+      <translation>Die Höhe zwischen den beiden Breiten angeben: Ohne sie lässt sich nichts bestimmen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/in_line_measured.py" />
+      <source>Widths tell whether the tubes converge. They cannot tell a twist.</source>
+      <translation>Breiten zeigen, ob die Standrohre zusammenlaufen. Eine Verdrehung können sie nicht zeigen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/in_line_measured.py" />
+      <source>Say which corner of the plate stands off the tube.</source>
+      <translation>Angeben, welche Ecke der Richtplatte vom Standrohr absteht.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/inspection.py" />
@@ -7745,20 +7745,8 @@
     </message>
     <message>
       <location filename="aligner/window/align/height_card.py" />
-      <source>down</source>
-      <comment>which way a leg goes</comment>
-      <translation>tiefer</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/align/height_card.py" />
       <source>difference and its ± drawn {factor} times</source>
       <translation>Differenz und ± {factor}-fach</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/align/height_card.py" />
-      <source>up</source>
-      <comment>which way a leg goes</comment>
-      <translation>höher</translation>
     </message>
     <message>
       <location filename="aligner/window/align/height_card.py" />
@@ -8257,18 +8245,8 @@
     </message>
     <message>
       <location filename="aligner/window/align/square_card.py" />
-      <source>turn {angle} to the right</source>
-      <translation>{angle} nach rechts drehen</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/align/square_card.py" />
       <source>{number} of {count}: {name}</source>
       <translation>{number} von {count}: {name}</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/align/square_card.py" />
-      <source>turn {angle} to the left</source>
-      <translation>{angle} nach links drehen</translation>
     </message>
     <message>
       <location filename="aligner/window/align/square_card.py" />
@@ -10943,6 +10921,16 @@ zu wenig Öl</translation>
       <translation>Es dreht zu leicht: Einstellmutter etwas fester, dann erneut prüfen.</translation>
     </message>
     <message>
+      <location filename="aligner/window/files/autosave.py" />
+      <source>No recovery copy can be written; save the job now and then. {why}.</source>
+      <translation>Es lässt sich keine Sicherungskopie schreiben; den Auftrag ab und zu speichern. {why}.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/files/autosave.py" />
+      <source>Understood</source>
+      <translation>Verstanden</translation>
+    </message>
+    <message>
       <location filename="aligner/window/files/file_menu.py" />
       <source>&amp;New job</source>
       <translation>&amp;Neuer Auftrag</translation>
@@ -11368,11 +11356,6 @@ zu wenig Öl</translation>
       <location filename="aligner/window/files/shared_document.py" />
       <source>What is typed here stays here.</source>
       <translation>Was hier eingegeben ist, bleibt hier.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/files/shared_document.py" />
-      <source>Understood</source>
-      <translation>Verstanden</translation>
     </message>
     <message>
       <location filename="aligner/window/files/shared_document.py" />
@@ -11871,44 +11854,39 @@ zu wenig Öl</translation>
       <translation>„Neuteil eingebaut“ am Prüfpunkt abhaken, sobald das neue Teil eingebaut ist.</translation>
     </message>
     <message>
-      <location filename="aligner/window/main_window.py" />
+      <location filename="aligner/window/kept_words.py" />
+      <source>saved in {file}</source>
+      <translation>gespeichert in {file}</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/kept_words.py" />
       <source>edits not saved</source>
       <translation>Änderungen nicht gespeichert</translation>
     </message>
     <message>
-      <location filename="aligner/window/main_window.py" />
+      <location filename="aligner/window/kept_words.py" />
+      <source>open to read</source>
+      <translation>nur zum Lesen geöffnet</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/kept_words.py" />
+      <source>not saved in a file yet</source>
+      <translation>noch in keiner Datei gespeichert</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/kept_words.py" />
       <source>new job</source>
       <translation>neuer Auftrag</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/kept_words.py" />
+      <source>to read</source>
+      <translation>nur lesen</translation>
     </message>
     <message>
       <location filename="aligner/window/main_window.py" />
       <source>&amp;File</source>
       <translation>&amp;Datei</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/main_window.py" />
-      <source>open to read</source>
-      <translation>nur zum Lesen geöffnet</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/main_window.py" />
-      <source>No recovery copy can be written; save the job now and then. {why}.</source>
-      <translation>Es lässt sich keine Sicherungskopie schreiben; den Auftrag ab und zu speichern. {why}.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/main_window.py" />
-      <source>saved in {file}</source>
-      <translation>gespeichert in {file}</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/main_window.py" />
-      <source>not saved in a file yet</source>
-      <translation>noch in keiner Datei gespeichert</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/main_window.py" />
-      <source>to read</source>
-      <translation>nur lesen</translation>
     </message>
     <message>
       <location filename="aligner/window/manual_page.py" />
@@ -12478,6 +12456,422 @@ zu wenig Öl</translation>
       <translation>Motorrad ohne Namen</translation>
     </message>
     <message>
+      <location filename="aligner/window/steps/bolt_card.py" />
+      <source>Where, seen from the seat</source>
+      <translation>Wo, vom Sitz aus gesehen</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/bolt_card.py" />
+      <source>nothing left to do</source>
+      <translation>nichts mehr zu tun</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/door_offer.py" />
+      <source>Done   Space</source>
+      <translation>Erledigt   Leertaste</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/door_offer.py" />
+      <source>Go on to Prove   Enter</source>
+      <translation>Weiter zur Probefahrt   Enter</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/door_offer.py" />
+      <source>Untick   Space</source>
+      <translation>Haken entfernen   Leertaste</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/door_offer.py" />
+      <source>Passed   Space twice</source>
+      <translation>Bestanden   2 × Leertaste</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/door_row.py" />
+      <source>Seen</source>
+      <comment>before a value</comment>
+      <translation>Abgelesen</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/door_row.py" />
+      <source>on</source>
+      <comment>before a wrench</comment>
+      <translation>mit</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/door_row.py" />
+      <source>wrench used</source>
+      <translation>benutzter Drehmomentschlüssel</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/door_row.py" />
+      <source>reason, then Enter</source>
+      <translation>Grund, dann Enter</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/door_row.py" />
+      <source>Read the heights again</source>
+      <translation>Überstände neu messen</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/door_row.py" />
+      <source>&amp;Wrenches</source>
+      <translation>&amp;Schlüssel</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/door_row.py" />
+      <source>type it here</source>
+      <translation>hier eintragen</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/door_row.py" />
+      <source>Go to Align</source>
+      <translation>Zum Ausrichten</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/pass_marks.py" />
+      <source>passes, {marks}</source>
+      <translation>Durchgänge, {marks}</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/seen_value.py" />
+      <source>{seen} is far over {wanted}.</source>
+      <translation>{seen} liegt weit über {wanted}.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/seen_value.py" />
+      <source>{seen} is far under {wanted}.</source>
+      <translation>{seen} liegt weit unter {wanted}.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/seen_value.py" />
+      <source>{seen}, which is {converted}, is far over {wanted}.</source>
+      <translation>{seen}, das sind {converted}, liegt weit über {wanted}.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/seen_value.py" />
+      <source>{seen}, which is {converted}, is far under {wanted}.</source>
+      <translation>{seen}, das sind {converted}, liegt weit unter {wanted}.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/seen_value.py" />
+      <source>Is it {torque}?</source>
+      <translation>Sind es {torque}?</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_lines.py" />
+      <source>{joint}, bolts {numbers}</source>
+      <translation>{joint}, Schrauben {numbers}</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_lines.py" />
+      <source>{done} of {all} passes done</source>
+      <translation>{done} von {all} Durchgängen erledigt</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_lines.py" />
+      <source>{count} done</source>
+      <translation>{count} erledigt</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_lines.py" />
+      <source>{title}: all {count} steps done, folded</source>
+      <translation>{title}: alle {count} Schritte erledigt, zugeklappt</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_lines.py" />
+      <source>{name}s</source>
+      <comment>more than one</comment>
+      <translation>{name}</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_list.py" />
+      <source>tightening list</source>
+      <translation>Anziehliste</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>thread dry</source>
+      <translation>Gewinde trocken</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>thread oiled</source>
+      <translation>Gewinde geölt</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>thread greased</source>
+      <translation>Gewinde gefettet</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>thread locked</source>
+      <translation>Gewinde mit Schraubensicherung</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>1 turn back</source>
+      <translation>1 Umdrehung zurück</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>½ turn back</source>
+      <translation>½ Umdrehung zurück</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>¼ turn back</source>
+      <translation>¼ Umdrehung zurück</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>⅛ turn back</source>
+      <translation>⅛ Umdrehung zurück</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>to come</source>
+      <comment>step</comment>
+      <translation>kommt noch</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>{angle} back</source>
+      <translation>{angle} zurück</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>Bolts {numbers} in turn</source>
+      <translation>Schrauben {numbers} nacheinander</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>In hand is step {number}, {title}: Escape goes back to it.</source>
+      <translation>In Arbeit ist Schritt {number}, {title}: Esc führt dorthin zurück.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>do this</source>
+      <translation>ausführen</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>look</source>
+      <comment>kind of step</comment>
+      <translation>ansehen</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>hold point</source>
+      <translation>Haltepunkt</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>seat</source>
+      <comment>kind of step</comment>
+      <translation>setzen</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>turn</source>
+      <comment>kind of step</comment>
+      <translation>drehen</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>tighten</source>
+      <comment>kind of step</comment>
+      <translation>anziehen</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>loosen</source>
+      <comment>kind of step</comment>
+      <translation>lösen</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>done</source>
+      <comment>step</comment>
+      <translation>erledigt</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>in hand</source>
+      <comment>step</comment>
+      <translation>in Arbeit</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>Torque missing</source>
+      <translation>Drehmoment fehlt</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>torque missing</source>
+      <translation>Drehmoment fehlt</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>pass {number}</source>
+      <translation>Durchgang {number}</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>Step {number}, done.</source>
+      <translation>Schritt {number}, erledigt.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>Step {number}, not its turn yet.</source>
+      <translation>Schritt {number}, noch nicht an der Reihe.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>Done {at}, {torque} seen on {wrench}.</source>
+      <translation>Erledigt {at}, {torque} abgelesen, {wrench}.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>Opened again {at} because: {reason}.</source>
+      <translation>Wieder geöffnet {at}, Grund: {reason}.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>Unticked {at} because: {reason}.</source>
+      <translation>Haken entfernt {at}, Grund: {reason}.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>take it from the maker's manual and type it below; it is never guessed</source>
+      <translation>dem Werkstatthandbuch des Herstellers entnehmen und unten eintragen; es wird nie geraten</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>Done {at}, {torque} seen.</source>
+      <translation>Erledigt {at}, {torque} abgelesen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>{share}% of the torque</source>
+      <translation>{share} % des Drehmoments</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>Done {at} on {wrench}.</source>
+      <translation>Erledigt {at}, {wrench}.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>Done {at}.</source>
+      <translation>Erledigt {at}.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>Out of order because: {reason}.</source>
+      <translation>Außer der Reihe, Grund: {reason}.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>Cannot pass: {reason}.</source>
+      <translation>Kann nicht als bestanden gelten: {reason}.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/tick_door.py" />
+      <source>Hold point: press Space once more to pass it, or keep it held. Look first.</source>
+      <translation>Haltepunkt: Leertaste noch einmal drücken, damit er als bestanden gilt, oder gedrückt halten. Erst hinsehen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/tick_door.py" />
+      <source>Why is it unticked? Both entries stay in the log. Undo takes a mistaken tick back alone.</source>
+      <translation>Warum wird der Haken entfernt? Beide Einträge bleiben im Protokoll. Rückgängig nimmt einen Fehlhaken zurück und öffnet sonst nichts.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/tick_door.py" />
+      <source>Out of order: say why. The reason is kept with the job.</source>
+      <translation>Außer der Reihe: Grund angeben. Er bleibt beim Auftrag.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/tick_door.py" />
+      <source>Nothing was done: write a reason, or Escape to leave it.</source>
+      <translation>Nichts geschehen: Grund eintragen, oder Esc, um es zu lassen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/tick_door.py" />
+      <source>It cannot pass: {reason}. To go on all the same, say why.</source>
+      <translation>Kann nicht als bestanden gelten: {reason}. Um trotzdem weiterzugehen, den Grund angeben.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/tick_door.py" />
+      <source>The torque is missing: type the one from the maker's manual.</source>
+      <translation>Das Drehmoment fehlt: das aus dem Werkstatthandbuch des Herstellers eintragen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/tick_door.py" />
+      <source>The value seen was not understood: {refusal}.</source>
+      <translation>Der abgelesene Wert wurde nicht verstanden: {refusal}.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/tick_door.py" />
+      <source>Type it over, or write the reason why it is kept.</source>
+      <translation>Neu eintragen, oder den Grund angeben, aus dem er bleibt.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/tool_words.py" />
+      <source>Set {setting}</source>
+      <translation>{setting} einstellen</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/tool_words.py" />
+      <source>on the {wrench}</source>
+      <translation>Drehmomentschlüssel: {wrench}</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/tool_words.py" />
+      <source>Delivers {span}, not inside {limits}.</source>
+      <translation>Liefert {span}, nicht innerhalb von {limits}.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/tool_words.py" />
+      <source>No wrench on the list: open Wrenches to have the setting worked out.</source>
+      <translation>Kein Drehmomentschlüssel auf der Liste: „Schlüssel“ öffnen, damit der Einstellwert berechnet wird.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/tool_words.py" />
+      <source>No wrench at hand can do this.</source>
+      <translation>Kein vorhandener Drehmomentschlüssel kann das.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/tool_words.py" />
+      <source>The {wrench} cannot be set to this.</source>
+      <translation>{wrench}: darauf nicht einstellbar.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/tool_words.py" />
+      <source>Delivers {span}; a part pass has no limits.</source>
+      <translation>Liefert {span}; ein Teildurchgang hat keine Grenzwerte.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/tool_words.py" />
+      <source>Delivers {span}; the manual gives one value and no tolerance.</source>
+      <translation>Liefert {span}; das Werkstatthandbuch gibt einen Wert und keine Toleranz an.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/tool_words.py" />
+      <source>Delivers {span}, inside {limits}.</source>
+      <translation>Liefert {span}, innerhalb von {limits}.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/tool_words.py" />
+      <source>on the {wrench} with the {adapter}</source>
+      <translation>Drehmomentschlüssel: {wrench}, Aufsatz: {adapter}</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/tool_words.py" />
+      <source>The {wrench} with the {adapter} cannot be set to this.</source>
+      <translation>{wrench} mit {adapter}: darauf nicht einstellbar.</translation>
+    </message>
+    <message>
       <location filename="aligner/window/strip/as_found.py" />
       <source>rings showing, clicks, or a length</source>
       <translation>sichtbare Ringe, Klicks oder ein Maß</translation>
@@ -12872,11 +13266,6 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="aligner/window/strip/words.py" />
-      <source>In hand is step {number}, {title}: Escape goes back to it.</source>
-      <translation>In Arbeit ist Schritt {number}, {title}: Esc führt dorthin zurück.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/strip/words.py" />
       <source>Then: {title}.</source>
       <translation>Danach: {title}.</translation>
     </message>
@@ -12921,16 +13310,6 @@ zu wenig Öl</translation>
       <location filename="aligner/window/strip/words.py" />
       <source>Not written down yet.</source>
       <translation>Noch nicht aufgeschrieben.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/strip/words.py" />
-      <source>Step {number}, done.</source>
-      <translation>Schritt {number}, erledigt.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/strip/words.py" />
-      <source>Step {number}, not its turn yet.</source>
-      <translation>Schritt {number}, noch nicht an der Reihe.</translation>
     </message>
     <message>
       <location filename="aligner/window/strip/words.py" />
@@ -13024,83 +13403,6 @@ zu wenig Öl</translation>
       <translation>Skizze: L {grip}, E {adapter}.</translation>
     </message>
     <message>
-      <location filename="aligner/window/tighten/bolt_card.py" />
-      <source>Where, seen from the seat</source>
-      <translation>Wo, vom Sitz aus gesehen</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/bolt_card.py" />
-      <source>nothing left to do</source>
-      <translation>nichts mehr zu tun</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/door_offer.py" />
-      <source>Done   Space</source>
-      <translation>Erledigt   Leertaste</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/door_offer.py" />
-      <source>Go on to Prove   Enter</source>
-      <translation>Weiter zur Probefahrt   Enter</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/door_offer.py" />
-      <source>Untick   Space</source>
-      <translation>Haken entfernen   Leertaste</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/door_offer.py" />
-      <source>Passed   Space twice</source>
-      <translation>Bestanden   2 × Leertaste</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/door_row.py" />
-      <source>Seen</source>
-      <comment>before a value</comment>
-      <translation>Abgelesen</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/door_row.py" />
-      <source>on</source>
-      <comment>before a wrench</comment>
-      <translation>mit</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/door_row.py" />
-      <source>wrench used</source>
-      <translation>benutzter Drehmomentschlüssel</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/door_row.py" />
-      <source>reason, then Enter</source>
-      <translation>Grund, dann Enter</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/door_row.py" />
-      <source>Read the heights again</source>
-      <translation>Überstände neu messen</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/door_row.py" />
-      <source>&amp;Wrenches</source>
-      <translation>&amp;Schlüssel</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/door_row.py" />
-      <source>type it here</source>
-      <translation>hier eintragen</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/door_row.py" />
-      <source>Go to Align</source>
-      <translation>Zum Ausrichten</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/pass_marks.py" />
-      <source>passes, {marks}</source>
-      <translation>Durchgänge, {marks}</translation>
-    </message>
-    <message>
       <location filename="aligner/window/tighten/rest.py" />
       <source>Checked again after the road test: {fasteners}. The Prove stage keeps that list.</source>
       <translation>Nachkontrolle nach der Probefahrt: {fasteners}. Die Liste dafür steht unter „Probefahrt“.</translation>
@@ -13146,278 +13448,9 @@ zu wenig Öl</translation>
       <translation>und {count} weitere, auf der Auftragskarte</translation>
     </message>
     <message>
-      <location filename="aligner/window/tighten/seen_value.py" />
-      <source>{seen} is far over {wanted}.</source>
-      <translation>{seen} liegt weit über {wanted}.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/seen_value.py" />
-      <source>{seen} is far under {wanted}.</source>
-      <translation>{seen} liegt weit unter {wanted}.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/seen_value.py" />
-      <source>{seen}, which is {converted}, is far over {wanted}.</source>
-      <translation>{seen}, das sind {converted}, liegt weit über {wanted}.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/seen_value.py" />
-      <source>{seen}, which is {converted}, is far under {wanted}.</source>
-      <translation>{seen}, das sind {converted}, liegt weit unter {wanted}.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/seen_value.py" />
-      <source>Is it {torque}?</source>
-      <translation>Sind es {torque}?</translation>
-    </message>
-    <message>
       <location filename="aligner/window/tighten/step_card.py" />
       <source>step {number}, {title}, {torque}</source>
       <translation>Schritt {number}, {title}, {torque}</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_lines.py" />
-      <source>{joint}, bolts {numbers}</source>
-      <translation>{joint}, Schrauben {numbers}</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_lines.py" />
-      <source>{done} of {all} passes done</source>
-      <translation>{done} von {all} Durchgängen erledigt</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_lines.py" />
-      <source>{count} done</source>
-      <translation>{count} erledigt</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_lines.py" />
-      <source>{title}: all {count} steps done, folded</source>
-      <translation>{title}: alle {count} Schritte erledigt, zugeklappt</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_lines.py" />
-      <source>{name}s</source>
-      <comment>more than one</comment>
-      <translation>{name}</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_list.py" />
-      <source>tightening list</source>
-      <translation>Anziehliste</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>thread dry</source>
-      <translation>Gewinde trocken</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>thread oiled</source>
-      <translation>Gewinde geölt</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>thread greased</source>
-      <translation>Gewinde gefettet</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>thread locked</source>
-      <translation>Gewinde mit Schraubensicherung</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>1 turn back</source>
-      <translation>1 Umdrehung zurück</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>½ turn back</source>
-      <translation>½ Umdrehung zurück</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>¼ turn back</source>
-      <translation>¼ Umdrehung zurück</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>⅛ turn back</source>
-      <translation>⅛ Umdrehung zurück</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>to come</source>
-      <comment>step</comment>
-      <translation>kommt noch</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>{angle} back</source>
-      <translation>{angle} zurück</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>Bolts {numbers} in turn</source>
-      <translation>Schrauben {numbers} nacheinander</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>do this</source>
-      <translation>ausführen</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>look</source>
-      <comment>kind of step</comment>
-      <translation>ansehen</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>hold point</source>
-      <translation>Haltepunkt</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>seat</source>
-      <comment>kind of step</comment>
-      <translation>setzen</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>turn</source>
-      <comment>kind of step</comment>
-      <translation>drehen</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>tighten</source>
-      <comment>kind of step</comment>
-      <translation>anziehen</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>loosen</source>
-      <comment>kind of step</comment>
-      <translation>lösen</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>done</source>
-      <comment>step</comment>
-      <translation>erledigt</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>in hand</source>
-      <comment>step</comment>
-      <translation>in Arbeit</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>Torque missing</source>
-      <translation>Drehmoment fehlt</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>torque missing</source>
-      <translation>Drehmoment fehlt</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>pass {number}</source>
-      <translation>Durchgang {number}</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>Done {at}, {torque} seen on {wrench}.</source>
-      <translation>Erledigt {at}, {torque} abgelesen, {wrench}.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>Opened again {at} because: {reason}.</source>
-      <translation>Wieder geöffnet {at}, Grund: {reason}.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>Unticked {at} because: {reason}.</source>
-      <translation>Haken entfernt {at}, Grund: {reason}.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>take it from the maker's manual and type it below; it is never guessed</source>
-      <translation>dem Werkstatthandbuch des Herstellers entnehmen und unten eintragen; es wird nie geraten</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>Done {at}, {torque} seen.</source>
-      <translation>Erledigt {at}, {torque} abgelesen.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>{share}% of the torque</source>
-      <translation>{share} % des Drehmoments</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>Done {at} on {wrench}.</source>
-      <translation>Erledigt {at}, {wrench}.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>Done {at}.</source>
-      <translation>Erledigt {at}.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>Out of order because: {reason}.</source>
-      <translation>Außer der Reihe, Grund: {reason}.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/step_words.py" />
-      <source>Cannot pass: {reason}.</source>
-      <translation>Kann nicht als bestanden gelten: {reason}.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/tick_door.py" />
-      <source>Hold point: press Space once more to pass it, or keep it held. Look first.</source>
-      <translation>Haltepunkt: Leertaste noch einmal drücken, damit er als bestanden gilt, oder gedrückt halten. Erst hinsehen.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/tick_door.py" />
-      <source>Why is it unticked? Both entries stay in the log. Undo takes a mistaken tick back alone.</source>
-      <translation>Warum wird der Haken entfernt? Beide Einträge bleiben im Protokoll. Rückgängig nimmt einen Fehlhaken zurück und öffnet sonst nichts.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/tick_door.py" />
-      <source>Out of order: say why. The reason is kept with the job.</source>
-      <translation>Außer der Reihe: Grund angeben. Er bleibt beim Auftrag.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/tick_door.py" />
-      <source>Nothing was done: write a reason, or Escape to leave it.</source>
-      <translation>Nichts geschehen: Grund eintragen, oder Esc, um es zu lassen.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/tick_door.py" />
-      <source>It cannot pass: {reason}. To go on all the same, say why.</source>
-      <translation>Kann nicht als bestanden gelten: {reason}. Um trotzdem weiterzugehen, den Grund angeben.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/tick_door.py" />
-      <source>The torque is missing: type the one from the maker's manual.</source>
-      <translation>Das Drehmoment fehlt: das aus dem Werkstatthandbuch des Herstellers eintragen.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/tick_door.py" />
-      <source>The value seen was not understood: {refusal}.</source>
-      <translation>Der abgelesene Wert wurde nicht verstanden: {refusal}.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/tick_door.py" />
-      <source>Type it over, or write the reason why it is kept.</source>
-      <translation>Neu eintragen, oder den Grund angeben, aus dem er bleibt.</translation>
     </message>
     <message>
       <location filename="aligner/window/tighten/tool_form.py" />
@@ -13438,61 +13471,6 @@ zu wenig Öl</translation>
       <location filename="aligner/window/tighten/tool_shelf.py" />
       <source>Change</source>
       <translation>Ändern</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/tool_words.py" />
-      <source>Set {setting}</source>
-      <translation>{setting} einstellen</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/tool_words.py" />
-      <source>on the {wrench}</source>
-      <translation>Drehmomentschlüssel: {wrench}</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/tool_words.py" />
-      <source>Delivers {span}, not inside {limits}.</source>
-      <translation>Liefert {span}, nicht innerhalb von {limits}.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/tool_words.py" />
-      <source>No wrench on the list: open Wrenches to have the setting worked out.</source>
-      <translation>Kein Drehmomentschlüssel auf der Liste: „Schlüssel“ öffnen, damit der Einstellwert berechnet wird.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/tool_words.py" />
-      <source>No wrench at hand can do this.</source>
-      <translation>Kein vorhandener Drehmomentschlüssel kann das.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/tool_words.py" />
-      <source>The {wrench} cannot be set to this.</source>
-      <translation>{wrench}: darauf nicht einstellbar.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/tool_words.py" />
-      <source>Delivers {span}; a part pass has no limits.</source>
-      <translation>Liefert {span}; ein Teildurchgang hat keine Grenzwerte.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/tool_words.py" />
-      <source>Delivers {span}; the manual gives one value and no tolerance.</source>
-      <translation>Liefert {span}; das Werkstatthandbuch gibt einen Wert und keine Toleranz an.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/tool_words.py" />
-      <source>Delivers {span}, inside {limits}.</source>
-      <translation>Liefert {span}, innerhalb von {limits}.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/tool_words.py" />
-      <source>on the {wrench} with the {adapter}</source>
-      <translation>Drehmomentschlüssel: {wrench}, Aufsatz: {adapter}</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/tighten/tool_words.py" />
-      <source>The {wrench} with the {adapter} cannot be set to this.</source>
-      <translation>{wrench} mit {adapter}: darauf nicht einstellbar.</translation>
     </message>
     <message>
       <location filename="aligner/window/tighten/wrench_card.py" />
@@ -13751,6 +13729,17 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="aligner/window/widgets/pictures.py" />
+      <source>down</source>
+      <comment>which way a leg goes</comment>
+      <translation>tiefer</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/widgets/pictures.py" />
+      <source>turn {angle} to the right</source>
+      <translation>{angle} nach rechts drehen</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/widgets/pictures.py" />
       <source>equal</source>
       <translation>gleich</translation>
     </message>
@@ -13763,6 +13752,17 @@ zu wenig Öl</translation>
       <location filename="aligner/window/widgets/pictures.py" />
       <source>read to ± {size}</source>
       <translation>abgelesen auf ± {size}</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/widgets/pictures.py" />
+      <source>up</source>
+      <comment>which way a leg goes</comment>
+      <translation>höher</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/widgets/pictures.py" />
+      <source>turn {angle} to the left</source>
+      <translation>{angle} nach links drehen</translation>
     </message>
     <message>
       <location filename="aligner/window/widgets/pictures.py" />

@@ -2,7 +2,7 @@
 
 import pytest
 
-from aligner.window.widgets.line_painter import _unbroken
+from aligner.window.steps.line_painter import _unbroken
 
 
 @pytest.mark.parametrize(

@@ -5,7 +5,7 @@ from PySide6.QtCore import Qt
 
 from aligner.assessment import Stage, StepState, assess
 from aligner.units.preferred import Preferred
-from aligner.window.tighten.step_lines import step_lines
+from aligner.window.steps.step_lines import step_lines
 from tests.window.tighten_jobs import at_joint, never, ticked_until, true_job
 
 SHOW = Preferred()

@@ -7,8 +7,8 @@ from aligner.data_files import demo
 from aligner.sheet.quantities import Torque
 from aligner.storage.document_file import load_job
 from aligner.units.preferred import Preferred
-from aligner.window.tighten.seen_value import doubt, wanted_of
-from aligner.window.tighten.step_words import done_words
+from aligner.window.steps.seen_value import doubt, wanted_of
+from aligner.window.steps.step_words import done_words
 from tests.window.tighten_jobs import at_joint, ticked_until, true_job
 
 

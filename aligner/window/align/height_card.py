@@ -25,7 +25,7 @@ from aligner.units.preferred import Preferred
 from aligner.window.align.words import as_found_words, policy_choices, policy_refusals
 from aligner.window.widgets.drawing_card import DrawingCard
 from aligner.window.widgets.labels import label
-from aligner.window.widgets.pictures import height_words, strip_of
+from aligner.window.widgets.pictures import height_words, strip_of, way_words
 from aligner.window.widgets.reading_box import ReadingBox
 from aligner.window.widgets.tried_choice import TriedChoice
 
@@ -256,13 +256,6 @@ class HeightCard(DrawingCard):
         strip = strip_of(found.difference)
         if strip is not None:
             paint_strip(painter, self.theme, box, strip)
-
-
-def way_words(*, is_up: bool) -> str:
-    """Which way a leg is to be moved, in a word beside its arrow."""
-    if is_up:
-        return say("up", meaning="which way a leg goes")
-    return say("down", meaning="which way a leg goes")
 
 
 def _spread_of(found: ProtrusionAssessment) -> float | None:

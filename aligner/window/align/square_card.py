@@ -21,7 +21,7 @@ from aligner.sheet.quantities import Length
 from aligner.units.preferred import Preferred
 from aligner.window.align.words import alike_at_first
 from aligner.window.widgets.drawing_card import DrawingCard
-from aligner.window.widgets.pictures import square_words, strip_of
+from aligner.window.widgets.pictures import correction_words, square_words, strip_of
 from aligner.window.widgets.reading_box import ReadingBox
 from aligner.window.widgets.tried_choice import TriedChoice
 
@@ -277,14 +277,6 @@ class SquareCard(DrawingCard):
             self.boxes["left"].go_to_first_empty()
         else:
             self.went_on.emit()
-
-
-def correction_words(turn_deg: float, show: Preferred) -> str:
-    """Which way to turn the bracket that stands turned by so much."""
-    angle = show.show_angle(abs(turn_deg))
-    if turn_deg < 0:
-        return say("turn {angle} to the left", angle=angle)
-    return say("turn {angle} to the right", angle=angle)
 
 
 def _pair_words(place: int, pair: PairAssessment, found: SquaringAssessment) -> str:

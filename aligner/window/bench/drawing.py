@@ -23,11 +23,15 @@ from aligner.gauging import Verdict
 from aligner.job import BarReadings, Job, PlateReadings, SpreadReadings
 from aligner.language import say
 from aligner.units.preferred import Preferred
-from aligner.window.align.height_card import way_words
-from aligner.window.align.square_card import correction_words
-from aligner.window.tighten.bolt_card import BoltCard
+from aligner.window.steps.bolt_card import BoltCard
 from aligner.window.widgets.drawing_card import DrawingCard
-from aligner.window.widgets.pictures import height_words, in_line_words, square_words
+from aligner.window.widgets.pictures import (
+    correction_words,
+    height_words,
+    in_line_words,
+    square_words,
+    way_words,
+)
 
 #: How much larger than on the pages everything is drawn here; what follows from it stays
 #: within the room up to this scale of the text.

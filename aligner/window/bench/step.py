@@ -24,8 +24,8 @@ from aligner.window.bench.drawing import BoltsInHand, larger
 from aligner.window.bench.panel import BenchPanel
 from aligner.window.bench.words import BenchWords
 from aligner.window.open_job import OpenJob
-from aligner.window.tighten.pass_marks import PassMarks
-from aligner.window.tighten.step_words import (
+from aligner.window.steps.pass_marks import PassMarks
+from aligner.window.steps.step_words import (
     beside_words,
     big_words,
     bolt_words,
@@ -34,8 +34,8 @@ from aligner.window.tighten.step_words import (
     pass_mates,
     range_words,
 )
-from aligner.window.tighten.tick_door import TickDoor
-from aligner.window.tighten.tool_words import problem_words, setting_words, tool_words
+from aligner.window.steps.tick_door import TickDoor
+from aligner.window.steps.tool_words import problem_words, setting_words, tool_words
 from aligner.window.widgets.labels import set_tone
 
 #: The scale of the text up to which the door has room for large type; beyond, it is large.

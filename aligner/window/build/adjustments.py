@@ -8,8 +8,8 @@ from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 from aligner.drawing.theme import GAP, Theme
 from aligner.job import Job
 from aligner.language import say
-from aligner.window.build.fields import WordLine
 from aligner.window.widgets.labels import label
+from aligner.window.widgets.word_line import WordLine
 
 
 class Adjustments(QWidget):

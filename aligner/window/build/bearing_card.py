@@ -22,12 +22,12 @@ from aligner.units.preferred import Preferred
 from aligner.window.build.adjustments import Adjustments
 from aligner.window.build.results import bearing_words
 from aligner.window.build.steps_card import StepsCard
-from aligner.window.prove.check_row import Tick
-from aligner.window.tighten.step_words import big_words
+from aligner.window.steps.step_words import big_words
 from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.labels import label, set_tone
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.reading_box import ReadingBox
+from aligner.window.widgets.tick import Tick
 
 _FELT: tuple[tuple[FallAway | None, str], ...] = (
     (None, marked("how does the steering fall to each side?")),

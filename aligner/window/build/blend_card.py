@@ -13,11 +13,11 @@ from aligner.legs import W_GRADE_CAUTION
 from aligner.sheet.quantities import Quantity, Viscosity, Volume
 from aligner.units.preferred import Preferred
 from aligner.units.shown import rounded
-from aligner.window.build.fields import WordLine
 from aligner.window.build.results import show_volume
 from aligner.window.widgets.labels import Card, label, set_tone
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.reading_box import ReadingBox
+from aligner.window.widgets.word_line import WordLine
 
 _QUANTITIES: tuple[tuple[str, str, type[Quantity]], ...] = (
     ("first", marked("first oil"), Viscosity),

@@ -12,12 +12,12 @@ from aligner.job.listed_gauges import gauge_choices
 from aligner.language import begun, marked, say, say_count
 from aligner.sheet.quantities import Volume
 from aligner.units.preferred import Preferred
-from aligner.window.build.fields import WordLine
 from aligner.window.build.results import volume_words
 from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.reading_box import ReadingBox
+from aligner.window.widgets.word_line import WordLine
 from aligner.window.widgets.wrapping_row import WrappingRow
 
 _VOLUMES = {"left": marked("left leg's oil"), "right": marked("right leg's oil")}

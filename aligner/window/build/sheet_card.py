@@ -28,13 +28,13 @@ from aligner.sheet.quantities import (
 )
 from aligner.units import UnreadableQuantity
 from aligner.units.preferred import Preferred
-from aligner.window.build.fields import WordLine
-from aligner.window.prove.check_row import Tick
 from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.folding_grid import FoldingGrid
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.reading_box import ReadingBox
+from aligner.window.widgets.tick import Tick
+from aligner.window.widgets.word_line import WordLine
 
 
 class ShareOrLength(Quantity):

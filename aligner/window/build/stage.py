@@ -20,7 +20,6 @@ from aligner.units.preferred import Preferred
 from aligner.window.build.bearing_card import BearingCard
 from aligner.window.build.blend_card import BlendCard
 from aligner.window.build.doors import connect_bearing, connect_oil, connect_sag_and_sheet
-from aligner.window.build.fields import WordLine
 from aligner.window.build.fill_card import FillCard
 from aligner.window.build.force_card import ForceCard
 from aligner.window.build.oil_card import OilCard
@@ -33,6 +32,7 @@ from aligner.window.widgets.folding_row import beside
 from aligner.window.widgets.labels import main_button
 from aligner.window.widgets.page import Page
 from aligner.window.widgets.reading_box import ReadingBox
+from aligner.window.widgets.word_line import WordLine
 
 
 class BuildStage(QWidget):

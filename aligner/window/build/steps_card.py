@@ -11,9 +11,9 @@ from PySide6.QtWidgets import QGridLayout, QLabel, QWidget
 from aligner.drawing.theme import GAP, Theme
 from aligner.job.build_steps import BuildStep, log_key
 from aligner.language import inside, marked, say
-from aligner.window.prove.check_row import Tick
 from aligner.window.widgets.labels import Card, Caution, label
 from aligner.window.widgets.page import wrapping
+from aligner.window.widgets.tick import Tick
 
 _OF_SIDE = {"left": marked("{step}, left leg"), "right": marked("{step}, right leg")}
 

@@ -25,9 +25,9 @@ from aligner.window.inspect.choice import FindingChoice
 from aligner.window.inspect.doors import PlaceDoors
 from aligner.window.inspect.number import NumberEntry
 from aligner.window.inspect.photograph_strip import PhotographStrip
-from aligner.window.prove.check_row import Tick
 from aligner.window.widgets.labels import Card, set_tone
 from aligner.window.widgets.page import Page, wrapping
+from aligner.window.widgets.tick import Tick
 from aligner.window.widgets.typed_line import TypedLine
 
 

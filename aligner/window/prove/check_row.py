@@ -2,17 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPointF, QRectF, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPen
-from PySide6.QtWidgets import (
-    QCheckBox,
-    QHBoxLayout,
-    QLineEdit,
-    QStyle,
-    QStyleOptionButton,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import GAP, ROOM
 from aligner.job import Check
@@ -20,34 +11,7 @@ from aligner.job.final_checks import FinalCheck
 from aligner.language import inside, say
 from aligner.window.widgets.labels import Caution
 from aligner.window.widgets.page import wrapping
-
-
-class Tick(QCheckBox):
-    """A box that Space or Enter ticks; a mark stands in it, for colour alone says nothing."""
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Tick by Enter as by Space."""
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not event.isAutoRepeat():
-            self.click()
-        else:
-            super().keyPressEvent(event)
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        super().paintEvent(event)
-        if not self.isChecked():
-            return
-        option = QStyleOptionButton()
-        self.initStyleOption(option)
-        box = QRectF(
-            self.style().subElementRect(QStyle.SubElement.SE_CheckBoxIndicator, option, self)
-        )
-        mark = [(0.24, 0.52), (0.43, 0.71), (0.77, 0.31)]
-        painter = QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setPen(QPen(self.palette().highlightedText(), box.width() / 9))
-        painter.drawPolyline(
-            [QPointF(box.x() + x * box.width(), box.y() + y * box.height()) for x, y in mark]
-        )
+from aligner.window.widgets.tick import Tick
 
 
 class CheckRow(QWidget):

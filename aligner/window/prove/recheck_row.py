@@ -13,10 +13,10 @@ from aligner.sheet.quantities import Torque
 from aligner.units import UnreadableQuantity
 from aligner.units.preferred import Preferred
 from aligner.window.measuring.guides import measured_by
-from aligner.window.prove.check_row import Tick
-from aligner.window.tighten.seen_value import doubt, wanted_of
-from aligner.window.tighten.tool_words import span_words
+from aligner.window.steps.seen_value import doubt, wanted_of
+from aligner.window.steps.tool_words import span_words
 from aligner.window.widgets.labels import label, set_tone
+from aligner.window.widgets.tick import Tick
 from aligner.window.widgets.typed_line import TypedLine
 
 

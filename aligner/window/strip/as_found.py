@@ -16,7 +16,6 @@ from aligner.job import Job
 from aligner.language import begun, marked, say
 from aligner.sheet.quantities import Length, Quantity, SignedLength, Volume
 from aligner.units.preferred import Preferred
-from aligner.window.build.fields import WordLine
 from aligner.window.measuring.guides import measured_by
 from aligner.window.open_job import OpenJob
 from aligner.window.strip.fields import FoundFields
@@ -26,6 +25,7 @@ from aligner.window.widgets.folding_row import beside
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import Page, wrapping
 from aligner.window.widgets.reading_box import ReadingBox
+from aligner.window.widgets.word_line import WordLine
 
 #: How each value is measured.
 _GUIDES = {

@@ -15,10 +15,10 @@ from aligner.job.listed_gauges import gauge_choices
 from aligner.language import say
 from aligner.sheet.quantities import Quantity, Volume
 from aligner.units.preferred import Preferred
-from aligner.window.build.fields import WordLine
 from aligner.window.open_job import OpenJob
 from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.reading_box import ReadingBox
+from aligner.window.widgets.word_line import WordLine
 
 Field = ReadingBox | WordLine | Choice
 

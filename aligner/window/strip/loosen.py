@@ -21,9 +21,9 @@ from aligner.job.edits_strip import without_loosened
 from aligner.language import say
 from aligner.units.preferred import Preferred
 from aligner.window.open_job import OpenJob
+from aligner.window.steps.step_list import StepList
+from aligner.window.steps.tick_door import TickDoor
 from aligner.window.strip.step_card import LooseBoltCard, LooseStepCard
-from aligner.window.tighten.step_list import StepList
-from aligner.window.tighten.tick_door import TickDoor
 from aligner.window.widgets.folding_row import FoldingRow
 
 

@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent
 
 from aligner.drawing.theme import Theme
-from aligner.window.build.fields import WordLine
+from aligner.window.widgets.word_line import WordLine
 
 
 class NoteLine(WordLine):

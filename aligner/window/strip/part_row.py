@@ -12,12 +12,12 @@ from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QPushButton, QVB
 from aligner.assessment.strip import OffPart
 from aligner.drawing.theme import GAP, Theme
 from aligner.language import marked, say
-from aligner.window.prove.check_row import Tick
 from aligner.window.strip.note_line import PartLine
 from aligner.window.strip.words import back_words
 from aligner.window.widgets.folding_grid import FoldingGrid
 from aligner.window.widgets.labels import label
 from aligner.window.widgets.page import wrapping
+from aligner.window.widgets.tick import Tick
 
 #: The least width, at 100 % text, of the line where its fasteners went, and of its note.
 _LINE = 190

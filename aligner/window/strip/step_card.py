@@ -10,14 +10,14 @@ from aligner.drawing.theme import Theme, TypeSize
 from aligner.job import Job
 from aligner.language import begun, inside, say
 from aligner.units.preferred import Preferred
+from aligner.window.steps.bolt_card import BoltCard
+from aligner.window.steps.step_words import done_words, elsewhere_words, opened_words
 from aligner.window.strip.words import (
     big_words,
     object_words,
     read_words,
     then_words,
 )
-from aligner.window.tighten.bolt_card import BoltCard
-from aligner.window.tighten.step_words import done_words, elsewhere_words, opened_words
 from aligner.window.widgets.labels import Card, Caution, label
 from aligner.window.widgets.large_words import LargeWords
 from aligner.window.widgets.whole_scroller import WholeScroller

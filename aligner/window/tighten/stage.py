@@ -23,11 +23,11 @@ from aligner.job.edits_tighten import with_untick
 from aligner.language import say
 from aligner.units.preferred import Preferred
 from aligner.window.open_job import OpenJob
-from aligner.window.tighten.bolt_card import BoltCard
+from aligner.window.steps.bolt_card import BoltCard
+from aligner.window.steps.step_list import StepList
+from aligner.window.steps.tick_door import TickDoor
 from aligner.window.tighten.rest import RestCard
 from aligner.window.tighten.step_card import StepCard
-from aligner.window.tighten.step_list import StepList
-from aligner.window.tighten.tick_door import TickDoor
 from aligner.window.widgets.folding_row import FoldingRow
 from aligner.window.widgets.part_stack import PartStack
 from aligner.window.widgets.standing_foot import StandingFoot

@@ -10,9 +10,8 @@ from aligner.drawing.theme import Theme, TypeSize
 from aligner.job import Job
 from aligner.language import say
 from aligner.units.preferred import Preferred
-from aligner.window.tighten.adapter_view import AdapterView, adapter_words
-from aligner.window.tighten.pass_marks import PassMarks
-from aligner.window.tighten.step_words import (
+from aligner.window.steps.pass_marks import PassMarks
+from aligner.window.steps.step_words import (
     big_words,
     bolt_words,
     done_words,
@@ -22,12 +21,13 @@ from aligner.window.tighten.step_words import (
     pass_mates,
     range_words,
 )
-from aligner.window.tighten.tool_words import (
+from aligner.window.steps.tool_words import (
     delivered_words,
     problem_words,
     setting_words,
     tool_words,
 )
+from aligner.window.tighten.adapter_view import AdapterView, adapter_words
 from aligner.window.widgets.labels import Card, Caution, label
 from aligner.window.widgets.large_words import LargeWords
 from aligner.window.widgets.whole_scroller import WholeScroller

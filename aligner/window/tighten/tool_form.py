@@ -15,9 +15,9 @@ from aligner.drawing.theme import GAP, Theme
 from aligner.errors import AlignerError
 from aligner.language import begun, say
 from aligner.window.measuring.guides import measured_by
-from aligner.window.prove.check_row import Tick
 from aligner.window.tighten.wrench_fields import Field, FieldRefused
 from aligner.window.widgets.labels import Card, label, main_button, set_tone
+from aligner.window.widgets.tick import Tick
 from aligner.window.widgets.typed_line import TypedLine
 
 Keep = Callable[[dict[str, str], bool], None]

@@ -102,6 +102,21 @@ def in_line_words(found: InLineAssessment, show: Preferred) -> str:
     return f"{verdict}: {what}, ± {show.show_angle(spread)}"
 
 
+def way_words(*, is_up: bool) -> str:
+    """Which way a leg is to be moved, in a word beside its arrow."""
+    if is_up:
+        return say("up", meaning="which way a leg goes")
+    return say("down", meaning="which way a leg goes")
+
+
+def correction_words(turn_deg: float, show: Preferred) -> str:
+    """Which way to turn the bracket that stands turned by so much."""
+    angle = show.show_angle(abs(turn_deg))
+    if turn_deg < 0:
+        return say("turn {angle} to the left", angle=angle)
+    return say("turn {angle} to the right", angle=angle)
+
+
 def _turn_words(turn: Judged, verdict: str, *, disagree: bool) -> str:
     spread = turn.judgement.expanded_uncertainty
     within = f" ± {rounded(spread, 2)}" if spread is not None else ""

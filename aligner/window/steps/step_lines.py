@@ -16,7 +16,7 @@ from aligner.fastening.joints import joint_kinds
 from aligner.fastening.steps import Step
 from aligner.language import begun, listed, say
 from aligner.units.preferred import Preferred
-from aligner.window.tighten.step_words import beside_words, pass_name, spoken_words, state_words
+from aligner.window.steps.step_words import beside_words, pass_name, spoken_words, state_words
 
 Run = tuple[StepStanding, ...]
 

@@ -9,8 +9,8 @@ from PySide6.QtGui import QFont, QFontMetrics, QPainter, QPen
 
 from aligner.assessment import StepState
 from aligner.drawing.theme import Theme, TypeSize
-from aligner.window.tighten.step_lines import Line
-from aligner.window.tighten.step_marks import draw_step_mark
+from aligner.window.steps.step_lines import Line
+from aligner.window.steps.step_marks import draw_step_mark
 
 #: A list of numbers behind the word for what they number: "bolts 1, 2 and 3", in any language.
 _NUMBERS = re.compile(r"[^\W\d_]+ [0-9]+(?:,? (?:[^\W\d_]{2,3} )?[0-9]+)*")

@@ -7,7 +7,7 @@ from aligner.assessment.wrenches import ToolForStep
 from aligner.job import Job
 from aligner.language import marked, say
 from aligner.units.preferred import Preferred
-from aligner.window.tighten.step_words import span_words
+from aligner.window.steps.step_words import span_words
 
 
 def setting_words(standing: StepStanding) -> str:

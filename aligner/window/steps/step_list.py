@@ -22,9 +22,9 @@ from aligner.assessment import StepStanding, StepState
 from aligner.drawing.theme import Theme
 from aligner.language import say
 from aligner.units.preferred import Preferred
-from aligner.window.tighten.step_lines import Line, step_lines
-from aligner.window.tighten.step_words import row_words
-from aligner.window.widgets.line_painter import line_height, paint_line
+from aligner.window.steps.line_painter import line_height, paint_line
+from aligner.window.steps.step_lines import Line, step_lines
+from aligner.window.steps.step_words import row_words
 
 _ACTS = (Qt.Key.Key_Space, Qt.Key.Key_Return, Qt.Key.Key_Enter)
 

@@ -1,4 +1,4 @@
-"""What the door of the Tighten stage is made of: the lines to type in, the words, the buttons."""
+"""What the door of a list of steps is made of: the lines to type in, the words, the buttons."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from aligner.assessment import StepStanding, StepState
 from aligner.drawing.theme import GAP, Theme
 from aligner.language import say
 from aligner.window.measuring.guides import measured_by
-from aligner.window.tighten.door_offer import button_words, has_torque
+from aligner.window.steps.door_offer import button_words, has_torque
 from aligner.window.widgets.labels import label, main_button, set_tone
 from aligner.window.widgets.typed_line import TypedLine
 from aligner.window.widgets.wrapping_row import WrappingRow

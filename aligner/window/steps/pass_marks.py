@@ -9,8 +9,8 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from aligner.assessment import StepStanding, StepState
 from aligner.drawing.theme import Theme, TypeSize
 from aligner.language import say
-from aligner.window.tighten.step_marks import draw_step_mark
-from aligner.window.tighten.step_words import pass_name, state_words
+from aligner.window.steps.step_marks import draw_step_mark
+from aligner.window.steps.step_words import pass_name, state_words
 
 
 class PassMarks(QWidget):

@@ -1,4 +1,4 @@
-"""The foot of the Tighten stage: the one door through which a step is ticked or unticked.
+"""The foot of a list of steps: the one door through which a step is ticked or unticked.
 
 The trap: there must be no second way. Out of order, a hold point that does not pass and an
 untick each ask for a reason here; a value far out asks before it is kept; a hold point wants
@@ -17,14 +17,14 @@ from aligner.language import marked, say
 from aligner.sheet.quantities import Torque
 from aligner.units import UnreadableQuantity
 from aligner.units.preferred import Preferred
-from aligner.window.tighten.door_offer import (
+from aligner.window.steps.door_offer import (
     has_torque,
     is_same_standing,
     offered_value,
     offered_wrench,
 )
-from aligner.window.tighten.door_row import DoorRow
-from aligner.window.tighten.seen_value import doubt, wanted
+from aligner.window.steps.door_row import DoorRow
+from aligner.window.steps.seen_value import doubt, wanted
 from aligner.window.widgets.hold_key import HoldKey
 
 HOLD_ASKS = marked("Hold point: press Space once more to pass it, or keep it held. Look first.")

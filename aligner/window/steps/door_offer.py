@@ -1,4 +1,4 @@
-"""What the door of the Tighten stage offers for a step: the value, the wrench, the button's words.
+"""What the door of a list of steps offers: the value, the wrench, the button's words.
 
 The trap: a question that was asked of a step holds for that step as it stood, and for no other.
 """
