@@ -11,6 +11,8 @@ from aligner.drawing.front_elevation import FrontElevation
 
 #: From one bolt's disc to the next of the same joint, pixels at 100 % text.
 APART = 28.0
+#: How far down its slider a brake caliper sits, as a share of what is drawn of it.
+_CALIPER = 0.55
 #: Where a disc goes whose place is taken, nearest first, in discs.
 _OFFSETS = sorted(
     (QPointF(x / 2, y / 2) for x in range(-8, 9) for y in range(-8, 9)),
@@ -34,6 +36,12 @@ def bolt_places(
     """
     if kind in ("fork_brace", "mudguard") and count > 1:
         return _on_both_sliders(picture, kind, count, apart)
+    if kind == "handlebar_clamp_above" and not side and count > 1:
+        on_left = (count + 1) // 2
+        return (
+            *bolt_places(picture, kind, "left", on_left, apart),
+            *bolt_places(picture, kind, "right", count - on_left, apart),
+        )
     middle = _middle(picture, kind, side)
     start = middle.y() - (count - 1) / 2 * apart
     return tuple(QPointF(middle.x(), start + place * apart) for place in range(count))
@@ -118,15 +126,22 @@ def _middle(picture: FrontElevation, kind: str, side: str) -> QPointF:
         return QPointF(center + 34, picture.top_bracket.center().y())
     if kind == "stem_nut":
         return QPointF(center, picture.top_bracket.bottom() + 22)
-    if kind.startswith("handlebar"):
+    if kind == "handlebar_clamp_above":
         x = center + (outward * 40 if side else 0)
-        return QPointF(x, picture.top_bracket.top() - 44)
+        return QPointF(x, picture.top_bracket.top() - 56)
+    if kind.startswith("handlebar"):
+        return QPointF(tube.center().x(), picture.top_bracket.bottom() + 30)
     if kind.startswith("axle_pinch") or kind.startswith("axle_clamp"):
         return QPointF(beside_slider + outward * 14, slider.bottom() - 10)
     if kind.startswith("axle"):
         return QPointF(center, slider.bottom() - 10)
+    low = slider.top() + _CALIPER * slider.height()
     if kind == "brake_caliper":
-        return QPointF(beside_slider + outward * 14, slider.top() + 14)
+        return QPointF(beside_slider + outward * 14, low)
+    if kind == "anti_dive_unit_bolt":
+        return QPointF(slider.center().x(), low)
+    if kind in ("damper_rod_bolt", "damping_unit_bolt"):  # from below, through the slider's foot
+        return QPointF(slider.center().x(), slider.bottom())
     if kind in ("fork_brace", "mudguard"):
         return QPointF(center, slider.top() + 14)
     if side:

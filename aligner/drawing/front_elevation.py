@@ -24,6 +24,7 @@ _TOP_PLATE_MM = 26.0
 _LOWER_PLATE_MM = 34.0
 _STUB_MM = 20.0
 _SLIDER_MM = 100.0
+_LONGEST_SLIDER_MM = 260.0
 _TUBE_BELOW_MM = 26.0
 _BOLT_HEAD_MM = 7.5
 
@@ -100,6 +101,8 @@ def front_elevation(
     left_mm: float | None = None,
     right_mm: float | None = None,
     uncertainty_mm: float | None = None,
+    *,
+    has_long_sliders: bool = False,
 ) -> FrontElevation:
     """Lay the front elevation out in the room there is.
 
@@ -110,6 +113,7 @@ def front_elevation(
         right_mm: of the right tube.
         uncertainty_mm: expanded uncertainty of their difference; half of it is drawn at each
             tube's top, larger by the same factor as the difference.
+        has_long_sliders: whether the sliders take what height is left over, not a short piece.
     """
     spacing = _sensible(proportions.leg_spacing_mm, _LEG_SPACING_MM, 100.0, 400.0)
     between = _sensible(proportions.bracket_spacing_mm, _BRACKET_SPACING_MM, 80.0, 400.0)
@@ -119,7 +123,12 @@ def front_elevation(
     over_the_clamp = 2 * 15.0
     width_mm = spacing + tube + over_the_clamp
     above_mm = 2 * _STUB_MM + 4
-    height_mm = above_mm + between + _LOWER_PLATE_MM / 2 + _TUBE_BELOW_MM + _SLIDER_MM
+    over_the_sliders = above_mm + between + _LOWER_PLATE_MM / 2 + _TUBE_BELOW_MM
+    slider_mm = _SLIDER_MM
+    if has_long_sliders:
+        left_over = room.height() / room.width() * width_mm - over_the_sliders
+        slider_mm = min(max(left_over, _SLIDER_MM), _LONGEST_SLIDER_MM)
+    height_mm = over_the_sliders + slider_mm
     scale = min(room.width() / width_mm, room.height() / height_mm)
     middle = room.center().x()
     top_face = room.top() + (room.height() - height_mm * scale) / 2 + above_mm * scale
@@ -128,7 +137,7 @@ def front_elevation(
     lower_top = top_face + (_TOP_PLATE_MM / 2 + between - _LOWER_PLATE_MM / 2) * scale
     lower = QRectF(plate.left(), lower_top, plate.width(), _LOWER_PLATE_MM * scale)
     slider_top = lower.bottom() + _TUBE_BELOW_MM * scale
-    foot = slider_top + _SLIDER_MM * scale
+    foot = slider_top + slider_mm * scale
 
     def tube_box(side: int, stub_mm: float) -> QRectF:
         x = middle + side * half - tube / 2 * scale

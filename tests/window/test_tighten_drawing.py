@@ -10,11 +10,13 @@ from PySide6.QtGui import QImage, QPainter
 
 from aligner.drawing.adapter_sketch import AdapterSketch, paint_adapter_sketch, sketch_places
 from aligner.drawing.bolt_places import bolt_places, kept_apart
+from aligner.drawing.fittings import fittings
 from aligner.drawing.front_elevation import FrontProportions, front_elevation
 from aligner.drawing.theme import Theme
 from aligner.fastening.joints import joint_kinds
 
 ROOM = QRectF(0, 0, 365, 122)
+ROOM_FOR_LEGS = QRectF(30, 60, 230, 420)
 
 
 @given(st.floats(0, 180))
@@ -72,6 +74,59 @@ def test_left_is_drawn_on_the_left(kind):
     left = bolt_places(picture, kind, "left", 1)[0]
     right = bolt_places(picture, kind, "right", 1)[0]
     assert left.x() < picture.stem.center().x() < right.x()
+
+
+@pytest.mark.parametrize("is_upside_down", [False, True])
+@pytest.mark.parametrize(
+    ("kind", "side", "count"),
+    [
+        ("brake_caliper", "left", 2),
+        ("brake_caliper", "right", 1),
+        ("fork_brace", "", 4),
+        ("handlebar_clamp_between", "left", 2),
+        ("handlebar_clamp_below", "right", 1),
+        ("handlebar_clamp_above", "", 4),
+        ("handlebar_clamp_above", "right", 2),
+        ("axle_nut", "", 1),
+    ],
+)
+def test_every_bolt_stands_on_what_it_holds(kind, side, count, is_upside_down):
+    proportions = FrontProportions(is_upside_down=is_upside_down)
+    picture = front_elevation(ROOM_FOR_LEGS, proportions, has_long_sliders=True)
+    held = fittings(picture, [(kind, side, count)])
+    assert held
+    for place in bolt_places(picture, kind, side, count):
+        assert any(part.box.contains(place) for part in held)
+
+
+def test_handlebars_are_drawn_where_the_sheet_says():
+    picture = front_elevation(ROOM_FOR_LEGS, FrontProportions())
+    (above,) = bolt_places(picture, "handlebar_clamp_above", "left", 1)
+    assert above.y() < picture.top_bracket.top()
+    for kind in ("handlebar_clamp_between", "handlebar_clamp_below"):
+        (place,) = bolt_places(picture, kind, "left", 1)
+        assert picture.top_bracket.bottom() < place.y() < picture.lower_bracket.top()
+        assert place.x() == picture.left_tube.center().x()
+
+
+def test_parts_lie_behind_the_legs_or_before_them_but_clamps_never_under_their_bar():
+    joints = [(f"handlebar_clamp_{where}", "left", 1) for where in ("above", "between")]
+    held = fittings(front_elevation(ROOM_FOR_LEGS, FrontProportions()), joints)
+    assert [part.depth for part in held] == sorted(part.depth for part in held)
+    assert {part.depth < 0 for part in held} == {True, False}
+    bar_above, bar_between = held[0].box, held[2].box
+    assert bar_above.width() > bar_between.width()
+
+
+def test_long_sliders_take_the_height_left_over_and_no_more():
+    short = front_elevation(ROOM_FOR_LEGS, FrontProportions())
+    long = front_elevation(ROOM_FOR_LEGS, FrontProportions(), has_long_sliders=True)
+    assert long.left_slider.height() > short.left_slider.height()
+    assert long.left_slider.bottom() <= ROOM_FOR_LEGS.bottom() + 1e-6
+    flat = QRectF(0, 0, 400, 200)
+    assert front_elevation(flat, FrontProportions(), has_long_sliders=True) == front_elevation(
+        flat, FrontProportions()
+    )
 
 
 def test_a_pile_at_one_place_is_spread_round_it_and_what_has_no_room_stays():
