@@ -123,7 +123,8 @@ def front_elevation(
     over_the_clamp = 2 * 15.0
     width_mm = spacing + tube + over_the_clamp
     above_mm = 2 * _STUB_MM + 4
-    over_the_sliders = above_mm + between + _LOWER_PLATE_MM / 2 + _TUBE_BELOW_MM
+    plates = (_TOP_PLATE_MM + _LOWER_PLATE_MM) / 2
+    over_the_sliders = above_mm + between + plates + _TUBE_BELOW_MM
     slider_mm = _SLIDER_MM
     if has_long_sliders:
         left_over = room.height() / room.width() * width_mm - over_the_sliders

@@ -9,6 +9,7 @@ from PySide6.QtGui import QPainter
 
 from aligner.assessment import Assessment, StepStanding, StepState
 from aligner.drawing.bolt_places import bolt_places, kept_apart
+from aligner.drawing.fittings import fittings, paint_fittings
 from aligner.drawing.front_elevation import FrontElevation, front_elevation, paint_front_elevation
 from aligner.drawing.proportions import front_proportions
 from aligner.drawing.strokes import bubble, narrow_line, words
@@ -56,12 +57,19 @@ class BoltCard(DrawingCard):
     def paint_picture(self, painter: QPainter) -> None:
         room = self.room()
         side = self.theme.px(30)
-        room = room.adjusted(side, self.theme.px(30), -side, -self.theme.px(36))
-        picture = front_elevation(room, front_proportions(self._job))
+        joints = self._joints()
+        has_bar_above = any(kind == "handlebar_clamp_above" for kind, _, _ in joints)
+        above = self.theme.px(62 if has_bar_above else 30)
+        room = room.adjusted(side, above, -side, -self.theme.px(36))
+        proportions = front_proportions(self._job)
+        picture = front_elevation(room, proportions, has_long_sliders=True)
+        apart = self.theme.px(28)
+        bolted_on = fittings(picture, joints, apart)
+        paint_fittings(painter, self.theme, (part for part in bolted_on if part.depth < 0))
         paint_front_elevation(painter, self.theme, picture)
+        paint_fittings(painter, self.theme, (part for part in bolted_on if part.depth > 0))
         in_hand = self._in_hand.step.joint if self._in_hand else None
         bolts = self._bolts(picture, in_hand)
-        apart = self.theme.px(28)
         places = kept_apart([bolt.place for bolt in bolts], apart, QRectF(self.rect()))
         self._name_sides(painter, picture, max((place.y() for place in places), default=0.0))
         for bolt, place in zip(bolts, places, strict=True):
@@ -70,6 +78,15 @@ class BoltCard(DrawingCard):
         for bolt, place in zip(bolts, places, strict=True):
             is_lit = bolt.joint == in_hand
             bubble(painter, self.theme, place, bolt.number, is_lit=is_lit, is_done=bolt.is_done)
+
+    def _joints(self) -> set[tuple[str, str, int]]:
+        """Kind, side and number of bolts of every joint of the list."""
+        steps = (standing.step for standing in self._steps)
+        return {
+            (step.joint_kind, step.side, max(len(step.bolts), 1))
+            for step in steps
+            if step.joint is not None
+        }
 
     def _bolts(self, picture: FrontElevation, in_hand: str | None) -> list[_Bolt]:
         """Every numbered bolt, and the joint in hand even where it has no numbers."""
