@@ -8,7 +8,7 @@ from aligner.assessment.notice import Notice, attention
 from aligner.assessment.readings import Judged, gauge_of, gravest, judged, other_gauges, unproved
 from aligner.assessment.squaring_pair import WHERE, PairAssessment, assess_pair
 from aligner.assessment.squaring_together import disagreement, turn_of, with_residuals
-from aligner.gauging import Advice, Term, Verdict, settling_advice
+from aligner.gauging import Advice, Verdict, settling_advice
 from aligner.job import Job
 from aligner.language import say
 from aligner.sheet.quantities import Angle, Length
@@ -160,11 +160,10 @@ def _advice(
         return None
     for pair in measured:
         if pair.difference and pair.difference.verdict is Verdict.UNSETTLED:
-            if pair.left is None or pair.right is None:
-                continue
-            group = "both sides" if pair.terms and pair.terms[0].limit_group else ""
-            terms = (Term(1.0, pair.left, group), Term(-1.0, pair.right, group))
             return settling_advice(
-                terms, length_mm, value=pair.difference.value, other_gauges=others
+                pair.difference_terms,
+                length_mm,
+                value=pair.difference.value,
+                other_gauges=others,
             )
     return None

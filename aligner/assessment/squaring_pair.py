@@ -5,7 +5,7 @@ The trap: dimensions that no reading can fit. They are refused before anything i
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from aligner.assessment.notice import Notice, attention, note, refused
 from aligner.assessment.readings import (
@@ -17,7 +17,7 @@ from aligner.assessment.readings import (
     odd_reading,
 )
 from aligner.errors import AlignerError
-from aligner.gauging import Estimate, Term, combine, stated
+from aligner.gauging import Estimate, Gauge, Term, combine, stated
 from aligner.geometry import (
     Distances,
     ReferencePair,
@@ -33,12 +33,12 @@ from aligner.language import marked, say
 
 WHERE = "align.squaring"
 
-#: What the geometry refuses of a pair by a key: the field to look at, and the words for it.
 #: What to enter is after JCGM 100:2008, 4.3.7: a value known to lie within ± a, and no more.
 _COUNTS_AS_EXACT = marked(
     "The frame's own difference at “{pair}” counts as exact. Give its standard uncertainty: where "
     "it is known to within ± a and no better, 0.6 a."
 )
+#: What the geometry refuses of a pair by a key: the field to look at, and the words for it.
 _FIELDS = {
     "left": ("left", marked("the left distance")),
     "right": ("right", marked("the right distance")),
@@ -84,6 +84,7 @@ class PairAssessment:
         turn_uncertainty_deg: standard uncertainty of the turn.
         degrees_of_freedom: of that.
         terms: of which the turn is made (degrees for a mm), for what would settle it.
+        difference_terms: of which the difference is made, likewise.
         residual_mm: difference measured less the one all pairs together make likely.
         normalized_residual: the pair's residual over its own standard deviation.
         notices: what to know.
@@ -99,6 +100,7 @@ class PairAssessment:
     turn_uncertainty_deg: float | None = None
     degrees_of_freedom: float = 0.0
     terms: tuple[Term, ...] = ()
+    difference_terms: tuple[Term, ...] = ()
     residual_mm: float | None = None
     normalized_residual: float | None = None
     notices: tuple[Notice, ...] = ()
@@ -129,65 +131,92 @@ def assess_pair(
     notices += odd_reading(pair.right, gauge, f"{where}.right")
     if left or right:
         notices += gauge_notices(job, pair.gauge, where)
+    bare = PairAssessment(pair.name, left, right)
     if left is None or right is None:
-        if left or right:
-            absent = "left" if left is None else "right"
-            text = say(_SIDE_MISSING[absent], pair=pair.name)
-            notices.append(attention(f"{where}.{absent}", text))
+        notices += _absent_side(pair, left, right, where)
         notices += _refusal_whatever_is_read(pair, where)
-        return PairAssessment(pair.name, left, right, notices=tuple(notices))
-    asymmetry = pair.frame_asymmetry.value if pair.frame_asymmetry else 0.0
-    spread = pair.frame_asymmetry_uncertainty
-    known = stated(asymmetry, spread.value if spread else 0.0)
-    if pair.frame_asymmetry is not None and spread is None:
-        text = say(_COUNTS_AS_EXACT, pair=pair.name)
-        notices.append(note(f"{where}.frame_asymmetry_uncertainty", text))
-    group = gauge.name if gauge else ""
-    unlike = combine((Term(1.0, left, group), Term(-1.0, right, group), Term(-1.0, known)))
-    difference = judged(
-        unlike.value, unlike.standard_uncertainty, unlike.degrees_of_freedom, tolerance_mm
-    )
-    distances = (left.value_mm, right.value_mm)
-    points = reference_pair(pair)
+        return replace(bare, notices=tuple(notices))
+    notices += _known_exactly(pair, where)
+    terms = _difference_terms(pair, left, right, gauge)
     try:
-        if points is None:
-            change = changes_without_dimensions(*distances, asymmetry)
-            if _some_dimensions(pair):
-                text = say("“{pair}” lacks some of its four dimensions: no angle.", pair=pair.name)
-                notices.append(note(where, text))
-            return PairAssessment(
-                pair.name,
-                left,
-                right,
-                difference,
-                change,
-                target_mm=sum(distances) / 2,
-                notices=tuple(notices),
-            )
-        turn = turn_deg(*distances, points, asymmetry)
-        slopes = turn_sensitivities(*distances, points, asymmetry)
-        terms = (
-            Term(slopes.by_left, left, group),
-            Term(slopes.by_right, right, group),
-            Term(slopes.by_asymmetry, known),
-        )
-        spread_of_turn = combine(terms)
-        return PairAssessment(
-            name=pair.name,
-            left=left,
-            right=right,
-            difference=difference,
-            change=changes(*distances, points, asymmetry),
-            target_mm=straight_distance_mm(*distances, points, asymmetry),
-            turn_deg=turn,
-            turn_uncertainty_deg=spread_of_turn.standard_uncertainty,
-            degrees_of_freedom=spread_of_turn.degrees_of_freedom,
-            terms=terms,
-            notices=tuple(notices),
-        )
+        found = _followed(replace(bare, difference_terms=terms), pair, tolerance_mm)
     except AlignerError as error:
-        notices.append(_refused(where, error))
-        return PairAssessment(pair.name, left, right, notices=tuple(notices))
+        return replace(bare, notices=(*notices, _refused(where, error)))
+    if found.turn_deg is None and _some_dimensions(pair):
+        text = say("“{pair}” lacks some of its four dimensions: no angle.", pair=pair.name)
+        notices.append(note(where, text))
+    return replace(found, notices=tuple(notices))
+
+
+def _absent_side(
+    pair: SquaringPair, left: Estimate | None, right: Estimate | None, where: str
+) -> tuple[Notice, ...]:
+    """Which side is still to be read, where the other is."""
+    if (left is None) == (right is None):
+        return ()
+    absent = "left" if left is None else "right"
+    return (attention(f"{where}.{absent}", say(_SIDE_MISSING[absent], pair=pair.name)),)
+
+
+def _known_exactly(pair: SquaringPair, where: str) -> tuple[Notice, ...]:
+    """What to say of a frame's own difference that nothing is known of the uncertainty of."""
+    if pair.frame_asymmetry is None or pair.frame_asymmetry_uncertainty is not None:
+        return ()
+    text = say(_COUNTS_AS_EXACT, pair=pair.name)
+    return (note(f"{where}.frame_asymmetry_uncertainty", text),)
+
+
+def _difference_terms(
+    pair: SquaringPair, left: Estimate, right: Estimate, gauge: Gauge | None
+) -> tuple[Term, Term, Term]:
+    """Left less right less what the frame itself is unlike by."""
+    spread = pair.frame_asymmetry_uncertainty
+    known = stated(_asymmetry_mm(pair), spread.value if spread else 0.0)
+    group = gauge.name if gauge else ""
+    return Term(1.0, left, group), Term(-1.0, right, group), Term(-1.0, known)
+
+
+def _asymmetry_mm(pair: SquaringPair) -> float:
+    return pair.frame_asymmetry.value if pair.frame_asymmetry else 0.0
+
+
+def _followed(
+    read: PairAssessment, pair: SquaringPair, tolerance_mm: float | None
+) -> PairAssessment:
+    """What follows from a pair read on both sides: the difference, the way back, the turn.
+
+    Raises:
+        AlignerError: the dimensions cannot be right for these readings.
+    """
+    left, right, known = read.difference_terms
+    asymmetry, points = known.estimate.value_mm, reference_pair(pair)
+    distances = (left.estimate.value_mm, right.estimate.value_mm)
+    unlike = combine(read.difference_terms)
+    read = replace(
+        read,
+        difference=judged(
+            unlike.value, unlike.standard_uncertainty, unlike.degrees_of_freedom, tolerance_mm
+        ),
+    )
+    if points is None:
+        change = changes_without_dimensions(*distances, asymmetry)
+        return replace(read, change=change, target_mm=sum(distances) / 2)
+    slopes = turn_sensitivities(*distances, points, asymmetry)
+    terms = (
+        replace(left, coefficient=slopes.by_left),
+        replace(right, coefficient=slopes.by_right),
+        replace(known, coefficient=slopes.by_asymmetry),
+    )
+    spread_of_turn = combine(terms)
+    return replace(
+        read,
+        change=changes(*distances, points, asymmetry),
+        target_mm=straight_distance_mm(*distances, points, asymmetry),
+        turn_deg=turn_deg(*distances, points, asymmetry),
+        turn_uncertainty_deg=spread_of_turn.standard_uncertainty,
+        degrees_of_freedom=spread_of_turn.degrees_of_freedom,
+        terms=terms,
+    )
 
 
 def _refusal_whatever_is_read(pair: SquaringPair, where: str) -> tuple[Notice, ...]:
