@@ -127,10 +127,10 @@ def _middle(picture: FrontElevation, kind: str, side: str) -> QPointF:
     if kind == "stem_nut":
         return QPointF(center, picture.top_bracket.bottom() + 22)
     if kind == "handlebar_clamp_above":
-        x = center + (outward * 40 if side else 0)
-        return QPointF(x, picture.top_bracket.top() - 56)
+        x = center + (outward * 52 * picture.scale if side else 0)
+        return QPointF(x, picture.top_bracket.top() - 76 * picture.scale)
     if kind.startswith("handlebar"):
-        return QPointF(tube.center().x(), picture.top_bracket.bottom() + 30)
+        return QPointF(tube.center().x(), picture.top_bracket.bottom() + 40 * picture.scale)
     if kind.startswith("axle_pinch") or kind.startswith("axle_clamp"):
         return QPointF(beside_slider + outward * 14, slider.bottom() - 10)
     if kind.startswith("axle"):

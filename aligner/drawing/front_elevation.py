@@ -27,6 +27,7 @@ _SLIDER_MM = 100.0
 _LONGEST_SLIDER_MM = 260.0
 _TUBE_BELOW_MM = 26.0
 _BOLT_HEAD_MM = 7.5
+_HANDLEBAR_ROOM_MM = 122.0
 
 
 @dataclass(frozen=True)
@@ -103,6 +104,7 @@ def front_elevation(
     uncertainty_mm: float | None = None,
     *,
     has_long_sliders: bool = False,
+    has_handlebar_above: bool = False,
 ) -> FrontElevation:
     """Lay the front elevation out in the room there is.
 
@@ -114,6 +116,7 @@ def front_elevation(
         uncertainty_mm: expanded uncertainty of their difference; half of it is drawn at each
             tube's top, larger by the same factor as the difference.
         has_long_sliders: whether the sliders take what height is left over, not a short piece.
+        has_handlebar_above: whether room is left for a handlebar over the top bracket.
     """
     spacing = _sensible(proportions.leg_spacing_mm, _LEG_SPACING_MM, 100.0, 400.0)
     between = _sensible(proportions.bracket_spacing_mm, _BRACKET_SPACING_MM, 80.0, 400.0)
@@ -122,7 +125,7 @@ def front_elevation(
     slider_across = tube * (0.74 if is_upside_down else 1.3)
     over_the_clamp = 2 * 15.0
     width_mm = spacing + tube + over_the_clamp
-    above_mm = 2 * _STUB_MM + 4
+    above_mm = _HANDLEBAR_ROOM_MM if has_handlebar_above else 2 * _STUB_MM + 4
     plates = (_TOP_PLATE_MM + _LOWER_PLATE_MM) / 2
     over_the_sliders = above_mm + between + plates + _TUBE_BELOW_MM
     slider_mm = _SLIDER_MM

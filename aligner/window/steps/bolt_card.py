@@ -58,13 +58,15 @@ class BoltCard(DrawingCard):
         room = self.room()
         side = self.theme.px(30)
         joints = self._joints()
-        has_bar_above = any(kind == "handlebar_clamp_above" for kind, _, _ in joints)
-        above = self.theme.px(62 if has_bar_above else 30)
-        room = room.adjusted(side, above, -side, -self.theme.px(36))
-        proportions = front_proportions(self._job)
-        picture = front_elevation(room, proportions, has_long_sliders=True)
+        room = room.adjusted(side, self.theme.px(30), -side, -self.theme.px(36))
+        picture = front_elevation(
+            room,
+            front_proportions(self._job),
+            has_long_sliders=True,
+            has_handlebar_above=any(kind == "handlebar_clamp_above" for kind, _, _ in joints),
+        )
         apart = self.theme.px(28)
-        bolted_on = fittings(picture, joints, apart)
+        bolted_on = fittings(picture, joints)
         paint_fittings(painter, self.theme, (part for part in bolted_on if part.depth < 0))
         paint_front_elevation(painter, self.theme, picture)
         paint_fittings(painter, self.theme, (part for part in bolted_on if part.depth > 0))
