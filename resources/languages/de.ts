@@ -12124,13 +12124,13 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="aligner/window/prove/check_row.py" />
-      <source>what was noticed</source>
-      <translation>was auffiel</translation>
+      <source>Note on: {name}</source>
+      <translation>Notiz zu: {name}</translation>
     </message>
     <message>
       <location filename="aligner/window/prove/check_row.py" />
-      <source>Note on: {name}</source>
-      <translation>Notiz zu: {name}</translation>
+      <source>what was noticed</source>
+      <translation>was auffiel</translation>
     </message>
     <message>
       <location filename="aligner/window/prove/job_summary.py" />
@@ -12249,13 +12249,13 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="aligner/window/prove/sign_off_card.py" />
-      <source>name of who did the work</source>
-      <translation>Name des Ausführenden</translation>
+      <source>Name for the sign-off</source>
+      <translation>Name für die Freigabe</translation>
     </message>
     <message>
       <location filename="aligner/window/prove/sign_off_card.py" />
-      <source>Name for the sign-off</source>
-      <translation>Name für die Freigabe</translation>
+      <source>name of who did the work</source>
+      <translation>Name des Ausführenden</translation>
     </message>
     <message>
       <location filename="aligner/window/prove/sign_off_card.py" />
@@ -14776,8 +14776,8 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
-      <source>Lay two straight bars across both tubes, one above the other, and look along them from the left. Measure how far the lower bar's end stands ahead of the upper one's; behind is minus.</source>
-      <translation>Zwei gerade Richtstäbe quer über beide Standrohre legen, einen über dem anderen, und von links an ihnen entlang sehen. Messen, wie weit das Ende des unteren Stabs vor dem des oberen steht; dahinter: minus.</translation>
+      <source>Lay two straight bars across both tubes, one above the other, middles in line, and look at their left ends from the left. Measure, square to the tubes, how far the lower bar's end stands ahead of the upper one's; behind is minus.</source>
+      <translation>Zwei gerade Richtstäbe quer über beide Standrohre legen, einen über dem anderen, Mitten in einer Flucht, und von links auf ihre linken Enden sehen. Rechtwinklig zu den Standrohren messen, wie weit das Ende des unteren Stabs vor dem des oberen steht; dahinter: minus.</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
@@ -14806,8 +14806,8 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
-      <source>Lift the front until the wheel hangs free, and measure between two marks on the leg, such as dust seal and axle. Keep to the same two marks for every reading of the sag.</source>
-      <translation>Vorderbau anheben, bis das Rad frei hängt, und zwischen zwei Marken am Holm messen, etwa Staubkappe und Vorderachse. Für jeden Messwert des Negativfederwegs dieselben zwei Marken nehmen.</translation>
+      <source>Support the front so that it cannot fall and the wheel hangs free, and measure between two marks that come together as the fork goes in, such as lower bracket and axle. Keep to the same two marks for every reading of the sag.</source>
+      <translation>Vorderbau so abstützen, dass er nicht fallen kann und das Rad frei hängt, und zwischen zwei Marken messen, die sich beim Einfedern nähern, etwa untere Gabelbrücke und Vorderachse. Für jeden Messwert des Negativfederwegs dieselben zwei Marken nehmen.</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
@@ -14926,8 +14926,8 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
-      <source>Turn the tube or the axle once round on V-blocks and read how far the pointer swings, lowest to highest. The bend is half of that.</source>
-      <translation>Standrohr oder Vorderachse auf Prismen einmal ganz herumdrehen und den Zeigerausschlag ablesen, vom kleinsten zum größten Wert. Die Verbiegung ist die Hälfte davon.</translation>
+      <source>Set the pointer on the tube or the axle between the V-blocks, turn it once round and read how far the pointer swings, lowest to highest. Type the whole swing: the bend is half of that.</source>
+      <translation>Messuhr zwischen den Prismen auf das Standrohr oder die Achse setzen, dieses einmal ganz herumdrehen und den Zeigerausschlag ablesen, vom kleinsten zum größten Wert. Den ganzen Ausschlag eingeben: Die Verbiegung ist die Hälfte davon.</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
@@ -15026,8 +15026,8 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
-      <source>Press the spring on a scale and read the force and how far it went, well away from both ends of its travel. Force divided by way is the rate; with two rates, measure each in its own part.</source>
-      <translation>Feder auf einer Waage zusammendrücken und Kraft und Weg ablesen, weit entfernt von beiden Enden ihres Wegs. Kraft geteilt durch Weg ist die Rate; bei zwei Raten jede in ihrem eigenen Bereich messen.</translation>
+      <source>Press the spring on a scale, guided so that it cannot jump out, and read force and way, well clear of both ends of its travel. Force divided by way is the rate; with two rates, measure each in its own part.</source>
+      <translation>Feder auf einer Waage zusammendrücken, so geführt, dass sie nicht herausspringen kann, und Kraft und Weg ablesen, weit entfernt von beiden Enden ihres Wegs. Kraft geteilt durch Weg ist die Rate; bei zwei Raten jede in ihrem eigenen Bereich messen.</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
@@ -15086,8 +15086,8 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
-      <source>The angle of the steering axis against the upright, on level ground and with the machine standing as it rides. Take it from the manual, or lay an angle gauge along the steering head.</source>
-      <translation>Der Winkel der Lenkachse gegen die Senkrechte, auf ebenem Boden, das Motorrad in Fahrlage. Dem Werkstatthandbuch entnehmen oder einen Winkelmesser längs am Lenkkopf anlegen.</translation>
+      <source>The angle of the steering axis against the upright, the machine standing level as it rides: from the manual, or by an angle gauge along the steering head. Where it is printed against the ground, about 63°, take that from 90°.</source>
+      <translation>Der Winkel der Lenkachse gegen die Senkrechte, das Motorrad eben und in Fahrlage: aus dem Werkstatthandbuch oder mit einem Winkelmesser längs am Lenkkopf. Ist er gegen die Waagerechte angegeben, etwa 63°, diesen Wert von 90° abziehen.</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
@@ -15096,8 +15096,8 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
-      <source>From the middle line of the leg forward to the middle of the axle, square to the leg. Nought where the axle sits in the leg's middle line; behind it is minus.</source>
-      <translation>Von der Mittellinie des Holms nach vorn bis zur Mitte der Vorderachse, rechtwinklig zum Holm. Null, wo die Achse in der Mittellinie des Holms sitzt; dahinter: minus.</translation>
+      <source>From the steering axis forward to the middle of the axle, square to the axis; behind is minus. Where the legs run along the axis it is the bracket offset and what the axle stands ahead of the leg's middle line, added up.</source>
+      <translation>Von der Lenkachse nach vorn bis zur Mitte der Vorderachse, rechtwinklig zur Lenkachse; dahinter: minus. Wo die Holme parallel zur Lenkachse stehen, ist es der Versatz der Gabelbrücken plus das Maß, um das die Vorderachse vor der Mittellinie des Holms sitzt.</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
@@ -15146,8 +15146,8 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
-      <source>From the lowest to the highest mark on its scale, with the unit printed there. Near its lowest mark a wrench is least to be trusted.</source>
-      <translation>Vom kleinsten bis zum größten Skalenwert, mit der dort gedruckten Einheit. Nahe dem kleinsten Skalenwert ist einem Drehmomentschlüssel am wenigsten zu trauen.</translation>
+      <source>The lowest and the highest mark on its scale, with the unit printed there. Near its lowest mark a wrench is least to be trusted.</source>
+      <translation>Der kleinste und der größte Skalenwert, mit der dort gedruckten Einheit. Nahe dem kleinsten Skalenwert ist einem Drehmomentschlüssel am wenigsten zu trauen.</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
@@ -15156,8 +15156,8 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
-      <source>The share of the reading by which it may be wrong, from its calibration sheet. Without a sheet leave it as it is offered: it is not made smaller by hoping.</source>
-      <translation>Der Anteil am abgelesenen Wert, um den er falsch sein kann, aus seinem Kalibrierschein. Ohne Kalibrierschein den vorgegebenen Wert stehen lassen: Hoffen macht ihn nicht kleiner.</translation>
+      <source>The share of the reading by which it may be wrong, from its calibration sheet. Without a sheet leave it empty, and 4 % is taken; for a small wrench up to 10 N·m write 6 %.</source>
+      <translation>Der Anteil am abgelesenen Wert, um den er falsch sein kann, aus seinem Kalibrierschein. Ohne Kalibrierschein leer lassen, dann gelten 4 %; bei einem kleinen Drehmomentschlüssel bis 10 N·m 6 % eintragen.</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
@@ -15166,8 +15166,18 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
-      <source>From the middle of the square to the middle of the grip, where the hand pulls; the adapter from the square to the middle of the fastener. Measure with the adapter on, as it will be used.</source>
-      <translation>Von der Mitte des Vierkants bis zur Mitte des Griffs, wo die Hand zieht; der Aufsatz vom Vierkant bis zur Mitte der Verschraubung. Mit angesetztem Aufsatz messen, so wie er benutzt wird.</translation>
+      <source>L goes from the middle of the square to the middle of the grip, where the hand pulls; E from the square to the middle of the fastener. Measure with the adapter on, as it will be used.</source>
+      <translation>L reicht von der Mitte des Vierkants bis zur Mitte des Griffs, wo die Hand zieht; E vom Vierkant bis zur Mitte der Verschraubung. Mit angesetztem Aufsatz messen, so wie er benutzt wird.</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/guides.json" />
+      <source>Angle of the adapter</source>
+      <translation>Winkel des Aufsatzes</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/guides.json" />
+      <source>From the line of the wrench, run on past the square, round to the line of the adapter. Straight out is 0, square to the wrench 90, folded back along it 180.</source>
+      <translation>Von der über den Vierkant hinaus verlängerten Linie des Drehmomentschlüssels bis zur Linie des Aufsatzes. Gerade hinaus ist 0, rechtwinklig zum Drehmomentschlüssel 90, an ihm entlang zurückgeklappt 180.</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
@@ -15211,8 +15221,18 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="resources/measuring/sketches.json" />
+      <source>cap</source>
+      <translation>Verschluss</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
       <source>frame</source>
       <translation>Rahmen</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>ahead</source>
+      <translation>voraus</translation>
     </message>
     <message>
       <location filename="resources/measuring/sketches.json" />
@@ -15233,11 +15253,6 @@ zu wenig Öl</translation>
       <location filename="resources/measuring/sketches.json" />
       <source>lower bar</source>
       <translation>Stab unten</translation>
-    </message>
-    <message>
-      <location filename="resources/measuring/sketches.json" />
-      <source>ahead</source>
-      <translation>voraus</translation>
     </message>
     <message>
       <location filename="resources/measuring/sketches.json" />
@@ -15273,11 +15288,6 @@ zu wenig Öl</translation>
       <location filename="resources/measuring/sketches.json" />
       <source>showing</source>
       <translation>sichtbar</translation>
-    </message>
-    <message>
-      <location filename="resources/measuring/sketches.json" />
-      <source>cap</source>
-      <translation>Verschluss</translation>
     </message>
     <message>
       <location filename="resources/measuring/sketches.json" />
@@ -15428,6 +15438,11 @@ zu wenig Öl</translation>
       <location filename="resources/measuring/sketches.json" />
       <source>slowly</source>
       <translation>langsam</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>angle</source>
+      <translation>Winkel</translation>
     </message>
     <message>
       <location filename="resources/measuring/sketches.json" />

@@ -38,3 +38,27 @@ def test_a_drawing_is_seen_and_keeps_to_its_room(name, appearance):
 
 def test_every_drawing_belongs_to_a_guide_and_every_guide_has_one():
     assert {guide.sketch for guide in guides().values()} == set(NAMES)
+
+
+def shapes(name, kind):
+    return [given for each, *given in sketches()[name] if each == kind]
+
+
+def test_the_wheel_touches_the_ground_behind_the_steering_axis():
+    (from_x, _, to_x, _) = shapes("rake", "push")[0]
+    (axis_on_the_ground_x, *_) = shapes("rake", "axis")[0]
+    (_, wheel_x, _, _) = shapes("rake", "disc")[0]
+    assert to_x < from_x, "ahead is to the left"
+    assert wheel_x > axis_on_the_ground_x
+
+
+def test_the_axle_offset_goes_from_the_steering_axis_to_the_axle():
+    (from_x, _, to_x, _) = shapes("axle_offset", "size")[0]
+    (_, axle_x, _, _) = shapes("axle_offset", "disc")[-1]
+    (axis_x, *_) = shapes("axle_offset", "axis")[0]
+    assert {from_x, to_x} == {axle_x, axis_x}
+
+
+def test_the_lower_bar_is_drawn_ahead_where_that_reads_plus():
+    upper, lower = shapes("bars", "disc")
+    assert lower[1] < upper[1]

@@ -84,7 +84,7 @@ ADAPTER_FIELDS = (
         marked("0 to 180 deg"),
         Angle,
         "deg",
-        guide="lever_length",
+        guide="adapter_angle",
     ),
     Field("drive", marked("Drive"), "3/8 in"),
 )
