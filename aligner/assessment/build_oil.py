@@ -7,7 +7,7 @@ be unlike by twice of it, so the difference is judged for itself.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import inf
 
 from aligner.assessment.notice import Notice, attention, refused
@@ -20,9 +20,20 @@ from aligner.assessment.readings import (
     mean_of,
     odd_reading,
     other_gauges,
+    proved,
+    unproved,
 )
 from aligner.errors import AlignerError
-from aligner.gauging import Advice, Difference, Estimate, Term, Verdict, difference, settling_advice
+from aligner.gauging import (
+    Advice,
+    Difference,
+    Estimate,
+    Gauge,
+    Term,
+    Verdict,
+    difference,
+    settling_advice,
+)
 from aligner.job import Job
 from aligner.job.build import LegOil
 from aligner.language import say
@@ -126,8 +137,12 @@ def assess_oil(job: Job) -> OilAssessment:
     if left.gap and right.gap:
         terms = difference(left.gap, right.gap, same_gauge=gauge is not None)
         tolerance = oil.air_gap_tolerance.value if oil.air_gap_tolerance else None
-        unlike = judged(
-            terms.value_mm, terms.standard_uncertainty_mm, terms.degrees_of_freedom, tolerance
+        unlike = _judged(
+            terms.value_mm,
+            terms.standard_uncertainty_mm,
+            terms.degrees_of_freedom,
+            tolerance,
+            gauge,
         )
     verdict = gravest(left.verdict, right.verdict)
     if not by_volume and unlike is not None and wanted is not None:
@@ -160,11 +175,12 @@ def oil_advice(job: Job, oil: OilAssessment) -> Advice | None:
     for found, terms in candidates:
         if found.verdict is Verdict.UNSETTLED and found.tolerance is not None:
             try:
-                return settling_advice(
+                advice = settling_advice(
                     terms, found.tolerance, value=found.value, other_gauges=others
                 )
             except AlignerError:
                 return None
+            return advice or unproved(Verdict.WITHIN, gauge_of(job, job.build.gauge))
     return None
 
 
@@ -192,7 +208,8 @@ def _leg(
     if gap is not None and oil.air_gap is not None:
         tolerance = oil.air_gap_tolerance.value if oil.air_gap_tolerance else None
         off = gap.value_mm - oil.air_gap.value
-        against = judged(off, gap.standard_uncertainty_mm, gap.degrees_of_freedom, tolerance)
+        u, dof = gap.standard_uncertainty_mm, gap.degrees_of_freedom
+        against = _judged(off, u, dof, tolerance, gauge_of(job, job.build.gauge))
     try:
         if against is not None and gap is not None and bore is not None and oil.air_gap is not None:
             change_ml = oil_correction(bore, gap.value_mm, oil.air_gap.value).change_ml
@@ -208,6 +225,13 @@ def _leg(
         notices.append(refused(f"{WHERE}.{side}", error))
     poured = filled.volume.value if filled.volume else None
     return LegOilAssessment(gap, against, change_ml, expanded_ml, poured, volume, over)
+
+
+def _judged(
+    off_mm: float, u: float | None, dof: float, tolerance: float | None, gauge: Gauge | None
+) -> Judged:
+    found = judged(off_mm, u, dof, tolerance)
+    return replace(found, judgement=proved(found.judgement, gauge))
 
 
 def _missing(job: Job) -> tuple[str, ...]:

@@ -6,12 +6,12 @@ them alone is off by half of what friction holds, which can be more than the who
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from aligner.assessment.build_force import mean_column
 from aligner.assessment.build_oil import OilAssessment
 from aligner.assessment.notice import Notice, attention, note, refused
-from aligner.assessment.readings import Judged, gauge_of, judged, mean_of
+from aligner.assessment.readings import Judged, gauge_of, judged, mean_of, proved
 from aligner.errors import AlignerError
 from aligner.gauging import Term, Verdict, combine
 from aligner.job import Job
@@ -161,6 +161,8 @@ def _judged(
     middle = (low + high) / 2
     spread, dof = _uncertainty(job, load)
     found = judged(sag.sag_mm - middle, spread, dof, (high - low) / 2)
+    gauge = gauge_of(job, job.build.sag.gauge)
+    found = replace(found, judgement=proved(found.judgement, gauge))
     change: float | None = None
     by_forces = False
     if found.verdict is not Verdict.WITHIN:

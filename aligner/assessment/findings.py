@@ -109,7 +109,7 @@ def verdict_advice(standing: PlaceStanding) -> str:
     measured = standing.measured
     if measured is None:
         return ""
-    if measured.standard_uncertainty_mm is None:
+    if measured.standard_uncertainty_mm is None or not measured.is_gauge_known:
         return say("Name the gauge: without it nobody knows how sure the number is.")
     match measured.verdict:
         case Verdict.MISSING:

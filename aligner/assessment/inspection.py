@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from aligner.assessment.notice import Notice, attention, note
-from aligner.assessment.readings import gauge_notices, gauge_of
+from aligner.assessment.readings import gauge_notices, gauge_of, proved
 from aligner.gauging import Estimate, Judgement, Verdict, estimate
 from aligner.gauging.one_sided import judge_at_least, judge_at_most
 from aligner.job import Job
@@ -49,6 +49,7 @@ class Measured:
         standard_uncertainty_mm: of the value; `None` if it is unknown.
         limit_mm: in the terms of the value; `None` where the sheet has none.
         judgement: the verdict with its figures.
+        is_gauge_known: whether anything is known of what it was read with.
     """
 
     read_mm: float
@@ -56,6 +57,7 @@ class Measured:
     standard_uncertainty_mm: float | None
     limit_mm: float | None
     judgement: Judgement
+    is_gauge_known: bool
 
     @property
     def verdict(self) -> Verdict:
@@ -206,14 +208,15 @@ def _measured(
     lengths = [reading.value for reading in found.readings]
     if measure.takes is Takes.GREATEST:
         lengths = [max(lengths)]  # other places; a scatter between them is no scatter of the gauge
-    read = estimate(lengths, gauge_of(job, found.gauge))
+    gauge = gauge_of(job, found.gauge)
+    read = estimate(lengths, gauge)
     share = 0.5 if measure.is_halved else 1.0
     spread = _spread_mm(measure, read)
     value, u = share * read.value_mm, None if spread is None else share * spread
     allowed = limit_in_terms_mm(measure, limit)
     judged = judge_at_most if measure.limit is LimitKind.MOST else judge_at_least
-    judgement = judged(value, u, read.degrees_of_freedom, allowed)
-    return Measured(read.value_mm, value, u, allowed, judgement)
+    judgement = proved(judged(value, u, read.degrees_of_freedom, allowed), gauge)
+    return Measured(read.value_mm, value, u, allowed, judgement, gauge is not None)
 
 
 def _spread_mm(measure: Measure, read: Estimate) -> float | None:
@@ -255,7 +258,8 @@ def _notices(job: Job, standing: PlaceStanding) -> Iterable[Notice]:
                     point=point,
                 )
                 yield attention(where, text)
-        if measured.verdict is Verdict.UNSETTLED and found.finding is Finding.GOOD:
+        is_near = measured.verdict is Verdict.UNSETTLED and measured.is_gauge_known
+        if is_near and found.finding is Finding.GOOD:
             text = say("{point}: too near its limit for this gauge to tell.", point=point)
             yield note(where, text)
     if standing.is_due:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from aligner import gauging
 from aligner.assessment.notice import Notice, attention, note
@@ -127,6 +127,16 @@ def unproved(verdict: Verdict, *gauges: gauging.Gauge | None) -> Advice | None:
     if verdict is not Verdict.WITHIN or None not in gauges:
         return None
     return Advice(Remedy.NAME_THE_GAUGE, Verdict.WITHIN, room=0.0, fixed_part=None)
+
+
+def proved(judgement: Judgement, gauge: gauging.Gauge | None) -> Judgement:
+    """A judgement as far as its gauge bears it out: within is unsettled by one that is not known.
+
+    For the same reason as `unproved`.
+    """
+    if gauge is None and judgement.verdict is Verdict.WITHIN:
+        return replace(judgement, verdict=Verdict.UNSETTLED)
+    return judgement
 
 
 def mean_of(readings: Sequence[Quantity], gauge: gauging.Gauge | None) -> Estimate | None:

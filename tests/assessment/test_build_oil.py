@@ -64,6 +64,16 @@ def test_without_a_gauge_the_verdict_waits_for_its_name():
     assert any("gauge" in notice.text for notice in found.notices)
 
 
+def test_scatter_alone_proves_no_air_gap_within_and_asks_for_the_gauge():
+    made = job()
+    for side in ("left", "right"):
+        made = with_leg_oil(made, side, gap=lengths("220.9", "221", "221.1", "221"))
+    found = assess_oil(made)
+    assert found.left.verdict is Verdict.UNSETTLED
+    assert found.difference.verdict is Verdict.UNSETTLED
+    assert oil_advice(made, found).remedy is Remedy.NAME_THE_GAUGE
+
+
 def test_without_a_bore_there_are_no_millilitres_and_it_is_said():
     found = assess_oil(job_with_gaps(("209",), WANTED, bore=None))
     assert found.left.change_ml is None

@@ -56,6 +56,14 @@ def test_its_uncertainty_is_that_of_three_lengths_with_one_gauge():
     assert found.standard_uncertainty == pytest.approx(reference.std_dev)
 
 
+def test_scatter_alone_proves_no_sag_within():
+    made = job()
+    for which, middle in (("extended", 200.0), ("rider_down", 150.0), ("rider_up", 160.0)):
+        readings = lengths(*(f"{middle + off}" for off in (-0.1, 0.0, 0.0, 0.1)))
+        made = with_sag_lengths(made, which, readings)
+    assert sag_of(made).rider.verdict is Verdict.UNSETTLED
+
+
 def test_the_preload_change_for_a_spring_in_two_rates_is_that_of_the_balance():
     found = sag_of(job_with_sag("200 mm", "135 mm", "145 mm")).rider
     wanted = 0.29 * 150

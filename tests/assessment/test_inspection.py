@@ -5,7 +5,7 @@ from datetime import UTC, date, datetime
 import pytest
 
 from aligner.assessment import Level, Stage, StageState, assess
-from aligner.assessment.findings import findings, number_words
+from aligner.assessment.findings import findings, number_words, verdict_advice
 from aligner.assessment.inspection import assess_inspection, looked_at_of
 from aligner.gauging import Verdict
 from aligner.job import Gauge, Job
@@ -112,6 +112,19 @@ def test_without_a_gauge_nothing_is_settled_and_that_is_said():
     standing = _standing(job, TUBE)
     assert standing.measured.verdict is Verdict.UNSETTLED
     assert any("No gauge is named" in notice.text for notice in standing.notices)
+
+
+def test_scatter_alone_proves_no_spring_within_and_asks_for_the_gauge():
+    job = with_readings(Job(), SPRING, _mm("495", "495.2", "494.9", "495.1"))
+    standing = _standing(with_limit(job, SPRING[0], value=_mm("490")[0]), SPRING)
+    assert standing.measured.verdict is Verdict.UNSETTLED
+    assert verdict_advice(standing).startswith("Name the gauge")
+
+
+def test_scatter_alone_tells_a_spring_that_is_far_out():
+    job = with_readings(Job(), SPRING, _mm("485", "485.2", "484.9", "485.1"))
+    standing = _standing(with_limit(job, SPRING[0], value=_mm("490")[0]), SPRING)
+    assert standing.measured.verdict is Verdict.OUT
 
 
 def test_out_and_marked_good_is_said_and_weighs_less_once_the_note_says_why():
