@@ -43,7 +43,9 @@ def settings_history(jobs: Sequence[Job]) -> tuple[SettingSeries, ...]:
 
 def last_day(job: Job) -> date | None:
     """The last day that anything was done on a job; `None` where nothing bears a date."""
-    days = [entry.at.date() for entry in (*job.log, *job.strip.log)]
+    logs = (*job.log, *job.strip.log, *job.build.log, *job.prove.rechecks)
+    days = [entry.at.date() for entry in logs]
+    days += [found.at.date() for found in job.inspect.found if found.at is not None]
     days += [attempt.closed.date() for attempt in job.attempts]
     if job.align.begun is not None:
         days.append(job.align.begun.date())

@@ -16,7 +16,7 @@ from functools import reduce
 from pathlib import Path
 from typing import Any
 
-from aligner.language import marked, say, say_count
+from aligner.language import marked, say, say_count, with_decimal_sign
 from aligner.storage.places import JOB_ENDING
 
 _LARGEST_BYTES = 8_000_000
@@ -92,7 +92,7 @@ def _row(path: Path, fields: dict[str, Any]) -> JobRow:
     day = _last_day(fields, signed)
     if signed:
         state = JobState.DUE if due else JobState.DONE
-    elif day or _has_heights(fields):
+    elif day or _has_readings(fields):
         state, due = JobState.IN_HAND, say("sign-off")
     else:
         state, due = JobState.NOT_BEGUN, ""
@@ -100,9 +100,13 @@ def _row(path: Path, fields: dict[str, Any]) -> JobRow:
     return JobRow(path, sheet.get("name") or name, fields.get("title", ""), day, state, due)
 
 
-def _has_heights(fields: dict[str, Any]) -> bool:
-    heights = fields.get("align", {}).get("protrusion", {})
-    return bool(heights.get("left") or heights.get("right"))
+def _has_readings(fields: dict[str, Any]) -> bool:
+    """Whether a height or an air gap was read; what else is read bears a date."""
+    build = fields.get("build", {})
+    heights = (fields.get(part, {}).get("protrusion", {}) for part in ("as_found", "align"))
+    return any(each.get("left") or each.get("right") for each in heights) or any(
+        build.get(side, {}).get("gap") for side in ("left", "right")
+    )
 
 
 def _checks_due(sheet: dict[str, Any], proof: dict[str, Any]) -> str:
@@ -112,27 +116,31 @@ def _checks_due(sheet: dict[str, Any], proof: dict[str, Any]) -> str:
         for each in sheet.get("fasteners", ())
         if each.get("again_after")
     }
-    for entry in proof.get("rechecks", ()):
-        if entry.get("action", "ticked") == "ticked":
-            asked.pop(entry["step"].removeprefix("recheck/"), None)
-    if not asked:
+    last = {
+        entry["step"].removeprefix("recheck/"): entry.get("action", "ticked")
+        for entry in proof.get("rechecks", ())
+    }
+    due = {name: after for name, after in asked.items() if last.get(name) != "ticked"}
+    if not due:
         return ""
-    distances = sorted(set(asked.values()))
+    distances = sorted({with_decimal_sign(after) for after in due.values()})
     return say_count(
         "check {count} fastener again after {distances}",
         "check {count} fasteners again after {distances}",
-        len(asked),
+        len(due),
         distances=reduce(lambda a, b: say("{a} or {b}", a=a, b=b), distances),
     )
 
 
 def _last_day(fields: dict[str, Any], signed: dict[str, Any] | None) -> str:
     """The last day that anything in the job bears; dates written one way sort as text."""
-    proof, strip = fields.get("prove", {}), fields.get("strip", {})
+    strip, build, proof = (fields.get(part, {}) for part in ("strip", "build", "prove"))
     days = [str(signed["on"])] if signed else []
-    for log in (fields.get("log"), strip.get("log"), proof.get("rechecks")):
+    for log in (fields.get("log"), strip.get("log"), build.get("log"), proof.get("rechecks")):
         if log:
             days.append(log[-1]["at"])
+    found = fields.get("inspect", {}).get("found", ())
+    days += (each["at"] for each in found if each.get("at"))
     if fields.get("attempts"):
         days.append(fields["attempts"][-1]["closed"])
     if begun := fields.get("align", {}).get("begun"):

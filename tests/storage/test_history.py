@@ -19,7 +19,7 @@ AT = datetime(2026, 5, 2, 9, 30, tzinfo=UTC)
 def job():
     """A demo job with its readings put back to none, so that nothing was done on it."""
     fields = json.loads(demo("fellside-true.job.json").read_text(encoding="utf-8"))
-    for done in ("align", "log", "attempts", "prove", "strip"):
+    for done in ("align", "log", "attempts", "prove", "strip", "build", "inspect", "as_found"):
         fields.pop(done, None)
     path = demo("fellside-true.job.json")
     return load_job(path)[0].model_validate(fields, strict=False)
@@ -61,6 +61,42 @@ def test_a_signed_job_is_due_until_its_checks_after_the_road_are_ticked(job, tmp
     ]
     (tmp_path / "a.job.json").write_text(json.dumps(fields), encoding="utf-8")
     assert job_row(tmp_path / "a.job.json").state is JobState.DONE
+
+
+@pytest.mark.parametrize("action", ["unticked", "opened again"])
+def test_a_check_after_the_road_that_is_open_again_is_due(job, tmp_path, action):
+    signed = with_sign_off(job, "A. Mechanic", date(2026, 5, 3))
+    asked = [each.name for each in signed.sheet.fasteners if each.again_after]
+    ticks = [{"step": recheck_key(name), "action": "ticked", "at": AT} for name in asked]
+    opened = {"step": recheck_key(asked[0]), "action": action, "at": AT}
+    proof = signed.prove.model_dump() | {"rechecks": (*ticks, opened)}
+    row = row_of(
+        signed.model_validate({**signed.model_dump(), "prove": proof}, strict=False), tmp_path
+    )
+    assert row.state is JobState.DUE
+    assert row.due == "check 1 fastener again after 100 km"
+
+
+@pytest.mark.parametrize(
+    "done",
+    [
+        pytest.param({"build": {"log": ({"step": "left/x", "at": AT},)}}, id="built up"),
+        pytest.param(
+            {"inspect": {"found": ({"point": "oil_seal", "finding": "good", "at": AT},)}},
+            id="inspected",
+        ),
+    ],
+)
+def test_a_job_that_was_built_up_or_inspected_is_in_hand_since_that_day(job, tmp_path, done):
+    fields = job.model_dump() | done
+    row = row_of(job.model_validate(fields, strict=False), tmp_path)
+    assert (row.state, row.day) == (JobState.IN_HAND, "2026-05-02")
+
+
+def test_a_job_of_which_an_air_gap_alone_was_read_is_in_hand(job, tmp_path):
+    fields = job.model_dump() | {"build": {"left": {"gap": ("221 mm",)}}}
+    row = row_of(job.model_validate(fields, strict=False), tmp_path)
+    assert (row.state, row.day) == (JobState.IN_HAND, "")
 
 
 @pytest.mark.parametrize(
