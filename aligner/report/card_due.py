@@ -40,7 +40,7 @@ def _rechecks(after: str, rechecks: list[RecheckStanding], show: Preferred) -> l
     for each in rechecks:
         if each.entry is not None:
             at = each.entry.at.isoformat(sep=" ", timespec="minutes")
-            torque = f", {each.entry.torque}" if each.entry.torque else ""
+            torque = f", {each.entry.torque.said}" if each.entry.torque else ""
             words = say(
                 "checked again {at}: {fastener}", at=f"{at}{torque}", fastener=_fastener(each, show)
             )

@@ -53,8 +53,7 @@ def card_photographs(
 
     found: list[CardPhotograph] = []
     for row in findings(assessment.inspection, show):
-        point = say(row.point)
-        words = f"{point}, {row.side}" if row.side else point
+        words = f"{row.point}, {row.side}" if row.side else row.point
         for name in row.photographs:
             try:
                 found.append(CardPhotograph(printable(words), photograph_path(job_path, name)))

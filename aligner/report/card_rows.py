@@ -78,10 +78,10 @@ def rows_beside(assessment: Assessment, show: Preferred) -> tuple[Row, ...]:
         three(say("allowed"), "", _allowed(sheet.tolerance, show)),
     ]
     if job.align.squaring:
-        first = attempts[0].align.squaring if attempts else ()
+        first = {pair.name: pair for pair in attempts[0].align.squaring} if attempts else {}
         rows.append(three(say("Lower bracket"), say("first read"), say("as left"), bold=True))
-        for place, pair in enumerate(job.align.squaring):
-            earlier = first[place] if place < len(first) else SquaringPair()
+        for pair in job.align.squaring:
+            earlier = first.get(pair.name, SquaringPair())  # one in its place may be another's
             name = say("{pair}, left less right", pair=printable(pair.name))
             rows.append(
                 three(
@@ -160,11 +160,10 @@ def _findings(assessment: Assessment, show: Preferred) -> list[Row]:
         if found.photographs:
             words += f" ({', '.join(found.photographs)})"
         verdict = printable(found.finding)
-        point = say(found.point)
         if verdict == say(Finding.GOOD.value) and not words:
-            good.setdefault(point, []).append(found.side)
+            good.setdefault(found.point, []).append(found.side)
             continue
-        title = f"{point}, {found.side}" if found.side else point
+        title = f"{found.point}, {found.side}" if found.side else found.point
         said = f"{verdict}: {printable(words)}" if words else verdict
         rows.append(titled(printable(title), said, title_mm=62.0))
     if good:

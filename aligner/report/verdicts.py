@@ -117,12 +117,12 @@ def _squareness(found: SquaringAssessment, show: Preferred) -> str:
         parts.append(_turn_with_uncertainty(found.turn, _TURNED))
     elif pair.difference is not None:
         size = _length_with_uncertainty(pair.difference, show)
-        is_longer = pair.difference.value > 0
-        parts.append(
-            say("left longer, {size}", size=size)
-            if is_longer
-            else say("left shorter, {size}", size=size)
-        )
+        if pair.difference.value == 0:
+            parts.append(say("left and right alike, {size}", size=size))
+        elif pair.difference.value > 0:
+            parts.append(say("left longer, {size}", size=size))
+        else:
+            parts.append(say("left shorter, {size}", size=size))
     if found.consistency_p is not None:
         chance = written(found.consistency_p, ".2g")
         parts.append(say("chance of the pairs disagreeing so: {chance}", chance=chance))
