@@ -70,7 +70,7 @@ def as_found_rows(job: Job, show: Preferred) -> tuple[AsFoundRow, ...]:
     ]
     for side in SIDES:
         leg = getattr(found, side)
-        oil = ", ".join(part for part in (leg.oil.text if leg.oil else "", leg.oil_look) if part)
+        oil = ", ".join(part for part in (leg.oil.said if leg.oil else "", leg.oil_look) if part)
         rows += [AsFoundRow(say(_PRELOAD[side]), leg.preload), AsFoundRow(say(_OIL[side]), oil)]
     for load, name in _SAG.items():
         rows.append(AsFoundRow(say(name), sag_words(job, load, show)))

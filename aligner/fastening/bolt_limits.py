@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from aligner.errors import AlignerError
 from aligner.fastening.thread import Thread
 from aligner.fastening.torque import NEWTON_METRES_PER_UNIT, newton_metres_per
-from aligner.language import say, written
+from aligner.language import say, with_decimal_sign, written
 
 #: What the sheet writes in place of a strength class for an aluminium cap, nut or bolt.
 ALUMINIUM = "aluminium"
@@ -249,7 +249,7 @@ def question_torque(
     )
     bolt = say(
         "{thread} class {strength_class}",
-        thread=thread.designation,
+        thread=with_decimal_sign(thread.designation),
         strength_class=_class_name(strength_class),
     )
     return TorqueQuestion(

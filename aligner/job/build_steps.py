@@ -20,6 +20,7 @@ from aligner.language import say
 from aligner.sheet import ForkKind, Sheet
 from aligner.sheet.legs import Way
 from aligner.sheet.model import Part
+from aligner.sheet.quantities import Quantity
 
 Phase = Literal["leg", "oil", "spring", "cap", "bearing"]
 PHASES: tuple[Phase, ...] = ("leg", "oil", "spring", "cap", "bearing")
@@ -124,12 +125,12 @@ def _title(row: BuildStepRow, sheet: Sheet) -> str:
 
 
 def _words(value: object) -> str:
-    """A quantity and an order as typed, a way as its word."""
+    """A quantity as a person reads it, an order as typed, a way as its word."""
     if value is Way.UP:
         return say("up", meaning="closer coils")
     if value is Way.DOWN:
         return say("down", meaning="closer coils")
-    return str(value)
+    return value.said if isinstance(value, Quantity) else str(value)
 
 
 KINDS = frozenset(kind.value for kind in ForkKind)

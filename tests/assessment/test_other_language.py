@@ -2,13 +2,16 @@
 
 import pytest
 
+from aligner.assessment.as_found import as_found_rows
 from aligner.assessment.in_line import assess_in_line
 from aligner.assessment.protrusion import assess_protrusion
 from aligner.geometry import Corner, Policy
 from aligner.job import Align, Gauge, Job, PlateReadings, ProtrusionReadings
+from aligner.job.edits_strip import with_as_found
 from aligner.sheet.dimensions import Fork, ProtrusionLimits, TurnLimits
-from aligner.sheet.quantities import Length, SignedLength
+from aligner.sheet.quantities import Length, SignedLength, Volume
 from aligner.sheet.sheet import Sheet
+from aligner.units.preferred import Preferred
 
 GERMAN = {}
 
@@ -58,3 +61,10 @@ def texts(german):
 )
 def test_a_quantity_in_a_sentence_has_the_decimal_sign_of_the_language(begin, texts):
     assert any(text.startswith(begin) for text in texts), texts
+
+
+@pytest.mark.usefixtures("german")
+def test_the_oil_as_found_has_the_decimal_sign_of_the_language():
+    job = with_as_found(Job(), "left.oil", Volume.typed("262.5 ml", decimal="."))
+    (row,) = as_found_rows(job, Preferred())
+    assert row.words == "262,5 ml"

@@ -51,6 +51,12 @@ def test_a_language_may_put_the_joint_behind_and_keeps_its_letters():
     assert (clamp.deed, clamp.upon) == ("Slacken", clamp.title.removeprefix("Slacken: "))
 
 
+@pytest.mark.usefixtures("german")
+def test_a_pitch_has_the_decimal_sign_of_the_language():
+    asked = question_torque(140.0, "N·m", parse_thread("M10x1.25"), "8.8")
+    assert "M10x1,25 class 8.8" in str(asked)
+
+
 def test_what_is_done_and_what_it_is_done_to_are_given_apart():
     for step in strip(front_end()).steps:
         if step.kind == "loosen":

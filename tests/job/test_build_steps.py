@@ -22,6 +22,7 @@ from aligner.sheet.legs import Legs, SpringSpecification, Way
 from aligner.sheet.quantities import Length
 from aligner.storage.document_file import load_job, save_job
 
+GERMAN: dict[str, str] = {}
 AT = datetime(2026, 5, 4, 9, 30, tzinfo=UTC)
 
 
@@ -42,6 +43,12 @@ def test_every_row_has_its_reason_its_source_and_kinds_that_exist():
 def test_no_step_carries_a_value_of_its_own():
     digits = [row.title for row in build_step_rows() if any(c.isdigit() for c in row.title)]
     assert digits == []
+
+
+@pytest.mark.usefixtures("german")
+def test_a_length_of_the_sheet_has_the_decimal_sign_of_the_language():
+    said = titles(ForkKind.DAMPER_ROD, spacer=Length("102.5 mm", 102.5))
+    assert any("102,5 mm" in title for title in said)
 
 
 @pytest.mark.parametrize(
