@@ -149,6 +149,11 @@ class Theme:
     palette: Palette = LIGHT
     text_scale: float = 1.0
 
+    @property
+    def is_dark(self) -> bool:
+        """Whether light words stand on a dark ground."""
+        return self.color("ground").lightness() < self.color("ink").lightness()
+
     def color(self, role: str) -> QColor:
         """The colour of a role (a field of `Palette`)."""
         return QColor(getattr(self.palette, role))

@@ -7,14 +7,16 @@ program, and a link leads only to another of them.
 from __future__ import annotations
 
 from pathlib import Path
+from typing import Any
 
 from PySide6.QtCore import Qt, QUrl, Signal
-from PySide6.QtGui import QKeyEvent, QTextDocument
+from PySide6.QtGui import QKeyEvent, QResizeEvent, QTextDocument
 from PySide6.QtWidgets import QHBoxLayout, QListWidget, QTextBrowser, QWidget
 
 from aligner.data_files import resource
 from aligner.drawing.theme import ROOM, Theme
 from aligner.language import say, spoken
+from aligner.window.manual_pictures import picture_for, picture_path
 
 #: The pages in the order of the list; one that is not there is left out.
 ORDER = (
@@ -36,6 +38,8 @@ ORDER = (
 
 #: Width of the list of pages, at 100 % text.
 _LIST = 216
+#: Round the words of a page, likewise.
+_MARGIN = 18
 
 
 class Pages(QTextBrowser):
@@ -43,10 +47,42 @@ class Pages(QTextBrowser):
 
     left = Signal()
 
-    def __init__(self) -> None:
+    def __init__(self, theme: Theme) -> None:
         super().__init__()
+        self._theme = theme
+        self._path = Path()
         self.setOpenLinks(False)
         self.setAccessibleName(say("page of the manual"))
+        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOn)
+
+    def show_page(self, path: Path) -> None:
+        """Show a page from its beginning.
+
+        Args:
+            path: its file.
+        """
+        self._path = path
+        document = QTextDocument(self)
+        document.setBaseUrl(QUrl.fromLocalFile(f"{path.parent}/"))
+        document.setDefaultFont(self.font())
+        document.setDocumentMargin(self._theme.px(_MARGIN))
+        document.setMarkdown(path.read_text(encoding="utf-8"))
+        self.setDocument(document)
+
+    def loadResource(self, kind: int, name: QUrl) -> Any:
+        if kind != QTextDocument.ResourceType.ImageResource.value:
+            return super().loadResource(kind, name)
+        width = self.viewport().width() - 2 * self._theme.px(_MARGIN)
+        path = picture_path(self._path.parent, name.fileName(), self._theme)
+        return picture_for(path, width, self.devicePixelRatioF())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        if self._path.name and event.size().width() != event.oldSize().width():
+            bar, before = self.verticalScrollBar(), self.verticalScrollBar().value()
+            highest = max(bar.maximum(), 1)
+            self.show_page(self._path)  # its pictures have another width now
+            bar.setValue(round(before / highest * bar.maximum()))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape:
@@ -66,14 +102,13 @@ class ManualPage(QWidget):
 
     def __init__(self, theme: Theme) -> None:
         super().__init__()
-        self._theme = theme
         self.list = QListWidget()
         self.list.setAccessibleName(say("pages of the manual"))
         self.list.setFixedWidth(theme.px(_LIST))
         self.list.setWordWrap(True)
         self.list.setTextElideMode(Qt.TextElideMode.ElideNone)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.text = Pages()
+        self.text = Pages(theme)
         self._paths = manual_pages()
         self._names = list(self._paths)
         for path in self._paths.values():
@@ -115,13 +150,7 @@ class ManualPage(QWidget):
     def _show(self, row: int) -> None:
         if not 0 <= row < len(self._names):
             return
-        path = self._paths[self._names[row]]
-        document = QTextDocument(self.text)
-        document.setBaseUrl(QUrl.fromLocalFile(f"{path.parent}/"))
-        document.setDefaultFont(self.text.font())
-        document.setDocumentMargin(self._theme.px(18))
-        document.setMarkdown(path.read_text(encoding="utf-8"))
-        self.text.setDocument(document)
+        self.text.show_page(self._paths[self._names[row]])
 
     def _follow(self, link: QUrl) -> None:
         self.open_at(Path(link.path()).stem)

@@ -29,6 +29,7 @@ def lines_by_kind(text):
             "heading": r"^## ",
             "row": r"^\|",
             "point": r"^(?:-|\d+\.) ",
+            "picture": r"^!\[[^]]+\]\(",
         }.items()
     }
 
