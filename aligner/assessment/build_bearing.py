@@ -73,9 +73,7 @@ def assess_bearing(job: Job) -> BearingAssessment:
     notices: list[Notice] = []
     low, high = _band_nm(job, notices)
     missing = () if high is not None else (say("drag of the head bearing"),)
-    radius = read.radius.value if read.radius else None
-    if radius is None and job.sheet.legs.bearing.radius is not None:
-        radius = job.sheet.legs.bearing.radius.value
+    radius = _radius_mm(job)
     pulls = [reading.value for reading in read.pull]
     pull = sum(pulls) / len(pulls) if pulls else None
     drag: float | None = None
@@ -83,33 +81,46 @@ def assess_bearing(job: Job) -> BearingAssessment:
     verdict = Verdict.MISSING
     try:
         if radius is not None and low is not None and high is not None:
-            one_metre = PullRange(low, high, _METRE_MM)
-            wanted = pull_at_radius(one_metre, radius)
+            wanted = pull_at_radius(PullRange(low, high, _METRE_MM), radius)
         if pull is not None and radius is not None:
             drag = pull_moment_nm(pull, radius)
             if wanted is not None:
                 verdict = _verdict(pulls, wanted)
-        elif pull is not None:
-            notices.append(attention(f"{WHERE}.radius", say("The radius of the pull is missing.")))
     except AlignerError as error:
         notices.append(refused(WHERE, error))
+    if pull is not None:
+        notices += _about_the_pull(radius, high)
     if read.fall_away in _FELT:
         notices.append(attention(f"{WHERE}.fall_away", say(_FELT[read.fall_away])))
-    if pull is not None and high is None:
-        text = say("The sheet gives no drag for the head bearing: the pull is kept, not judged.")
-        notices.append(note("sheet.legs.bearing", text))
     return BearingAssessment(
-        pull,
-        radius,
-        drag,
-        low,
-        high,
-        wanted,
-        verdict,
-        read.fall_away,
-        missing,
-        tuple(notices),
+        pull_n=pull,
+        radius_mm=radius,
+        drag_nm=drag,
+        low_nm=low,
+        high_nm=high,
+        wanted_pull=wanted,
+        verdict=verdict,
+        fall_away=read.fall_away,
+        missing=missing,
+        notices=tuple(notices),
     )
+
+
+def _radius_mm(job: Job) -> float | None:
+    """Where the scale was hooked on; where the manual pulls, if nothing else is said."""
+    given = job.build.bearing.radius or job.sheet.legs.bearing.radius
+    return given.value if given is not None else None
+
+
+def _about_the_pull(radius_mm: float | None, high_nm: float | None) -> list[Notice]:
+    """What a pull that was read lacks to be judged."""
+    found = []
+    if radius_mm is None:
+        found.append(attention(f"{WHERE}.radius", say("The radius of the pull is missing.")))
+    if high_nm is None:
+        text = say("The sheet gives no drag for the head bearing: the pull is kept, not judged.")
+        found.append(note("sheet.legs.bearing", text))
+    return found
 
 
 def _band_nm(job: Job, notices: list[Notice]) -> tuple[float | None, float | None]:
@@ -141,9 +152,8 @@ def _in_order(low: float, high: float, notices: list[Notice]) -> tuple[float | N
 
 def _verdict(pulls: list[float], wanted: PullRange) -> Verdict:
     """A plain comparison: the scale's own error is not described, and so is not counted."""
-    inside = [wanted.low_n <= pull <= wanted.high_n for pull in pulls]
-    if all(inside):
+    if all(map(wanted.holds, pulls)):
         return Verdict.WITHIN
-    mean = sum(pulls) / len(pulls)
-    is_mean_inside = wanted.low_n <= mean <= wanted.high_n
-    return Verdict.UNSETTLED if any(inside) or is_mean_inside else Verdict.OUT
+    is_mean_inside = wanted.holds(sum(pulls) / len(pulls))
+    is_doubtful = is_mean_inside or any(map(wanted.holds, pulls))
+    return Verdict.UNSETTLED if is_doubtful else Verdict.OUT

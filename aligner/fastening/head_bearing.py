@@ -11,6 +11,10 @@ from dataclasses import dataclass
 from aligner.errors import AlignerError
 from aligner.language import say, written
 
+# A pull carried to another radius and back differs in the last digits only, and must not be
+# outside of an end it stands exactly on.
+_ROUNDING = 1e-9
+
 
 class UnusablePull(AlignerError):
     """A pull or its radius cannot be meant."""
@@ -42,6 +46,11 @@ class PullRange:
                 ),
                 say("give the lower one first, zero or more"),
             )
+
+    def holds(self, pull_n: float) -> bool:
+        """Whether a pull in N at this radius is right, its ends included."""
+        slack = _ROUNDING * self.high_n
+        return self.low_n - slack <= pull_n <= self.high_n + slack
 
 
 def pull_moment_nm(pull_n: float, radius_mm: float) -> float:

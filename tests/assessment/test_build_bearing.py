@@ -7,7 +7,7 @@ from aligner.gauging import Verdict
 from aligner.job.build import FallAway
 from aligner.job.edits_build import with_bearing
 from aligner.sheet.legs import BearingDrag
-from aligner.sheet.quantities import Force
+from aligner.sheet.quantities import Force, Length
 from tests.assessment.build_jobs import drag, job, job_with_pull
 
 
@@ -35,6 +35,14 @@ def test_a_drag_printed_as_a_torque_becomes_a_pull_at_the_radius_used():
     assert found.wanted_pull.low_n == pytest.approx(2 / 0.3)
     assert found.wanted_pull.high_n == pytest.approx(4 / 0.3)
     assert found.verdict is Verdict.WITHIN
+
+
+@pytest.mark.parametrize("pull", ["5.1", "5.7", "6.9", "7.2"])
+def test_a_pull_that_is_just_what_the_manual_prints_is_within(pull):
+    """200 mm and these: what is carried to a metre and back is less by the last digit."""
+    printed = Force.typed(f"{pull} N")
+    band = BearingDrag(pull_low=printed, pull_high=printed, radius=Length.typed("200 mm"))
+    assert assess_bearing(job_with_pull(pull, bearing=band)).verdict is Verdict.WITHIN
 
 
 def test_a_pull_without_a_radius_says_so():
