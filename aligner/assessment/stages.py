@@ -11,6 +11,7 @@ from aligner.assessment.missing import missing_on_sheet, still_to_come
 from aligner.assessment.notice import Level
 from aligner.assessment.tightening import TighteningAssessment
 from aligner.job import Job
+from aligner.job.edits_align import has_readings
 from aligner.job.final_checks import open_checks
 from aligner.language import marked, say, say_count
 
@@ -138,14 +139,7 @@ def _align(job: Job, subjects: dict[Subject, bool]) -> StageStanding:
     line = say("{within} of {total} within", within=settled, total=len(subjects))
     if settled == len(subjects):
         return StageStanding(Stage.ALIGN, StageState.DONE, line)
-    readings = job.align
-    begun = (
-        readings.protrusion.left
-        or readings.protrusion.right
-        or any(pair.left or pair.right for pair in readings.squaring)
-        or job.attempts
-    )
-    if not begun:
+    if not (has_readings(job.align) or job.attempts):
         return StageStanding(Stage.ALIGN, StageState.OPEN, say("not begun"))
     return StageStanding(Stage.ALIGN, StageState.IN_HAND, line)
 
