@@ -35,6 +35,7 @@ from aligner.job import Job
 from aligner.job.stamps import now_here
 from aligner.language import say
 from aligner.units.preferred import Preferred
+from aligner.window.announcer import Announcer
 from aligner.window.beside import PagesBeside
 from aligner.window.files.autosave import Autosave, say_no_copy
 from aligner.window.files.background import Background
@@ -53,7 +54,7 @@ from aligner.window.preferences import Preferences, keep_preferences
 from aligner.window.stage_list import StageList
 from aligner.window.stage_page import Setting, make_page
 from aligner.window.undo_keys import UndoKeys
-from aligner.window.widgets.labels import Caution, label
+from aligner.window.widgets.labels import Caution, caution_words, label
 from aligner.window.widgets.question_bar import QuestionBar
 from aligner.window.widgets.style_sheet import style_sheet
 
@@ -101,6 +102,8 @@ class MainWindow(QMainWindow):
         self.sentence = label("", "sentence", wraps=True)
         self.detail = label("", "quiet", wraps=True)
         self.caution = Caution()
+        self._sentence_read = Announcer(self.sentence)
+        self._caution_read = Announcer(self.caution, is_urgent=True)
         self.question = QuestionBar()
         self._stack = PageStack(self._make_page)
         self._background = Background(self)
@@ -242,7 +245,11 @@ class MainWindow(QMainWindow):
         self.sentence.setText(said[0])
         self.detail.setText(said[1])
         self.detail.setVisible(bool(said[1]) and not self._is_bare)
-        self.caution.say(said[2] if len(said) > 2 and not self._is_bare else "")
+        caution = said[2] if len(said) > 2 else ""
+        self.caution.say("" if self._is_bare else caution)
+        if not self.open_job.has_draft:
+            self._sentence_read.say(said[0])
+            self._caution_read.say(caution_words(caution))
 
     def _show(self, page: Any, *, is_beside: bool = True, is_bare: bool = False) -> None:
         focus = self.focusWidget()

@@ -111,6 +111,11 @@ class OpenJob(QObject):
         """Whether anything was changed since the job was last saved or opened."""
         return not self.edits.isClean() or self._draft is not None
 
+    @property
+    def has_draft(self) -> bool:
+        """Whether something is being typed that is not kept yet."""
+        return self._draft is not None
+
     def draft(self, change: Change) -> None:
         """Show what the job would be with what is being typed; nothing is kept yet."""
         typed = change(self._job)

@@ -68,6 +68,11 @@ class Card(QFrame):
             self.column.addWidget(label(title, "strong"))
 
 
+def caution_words(text: str) -> str:
+    """A caution with the word itself before it; "" for none."""
+    return say("Caution: {text}", text=text) if text else ""
+
+
 class Caution(QFrame):
     """A caution where the danger is: the word itself, and what to mind."""
 
@@ -82,7 +87,7 @@ class Caution(QFrame):
 
     def say(self, text: str) -> None:
         """Show this caution; hidden when there is none."""
-        self._text.setText(say("Caution: {text}", text=text) if text else "")
+        self._text.setText(caution_words(text))
         self.setAccessibleName(self._text.text())
         if not text or self.parentWidget() is not None:  # alone it would open as a window
             self.setVisible(bool(text))
