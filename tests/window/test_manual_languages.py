@@ -4,11 +4,15 @@ import re
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QApplication
 
 from aligner.assessment import Stage
 from aligner.data_files import resource
+from aligner.drawing.theme import Appearance, theme_for
 from aligner.language import speak
+from aligner.window.language import speak_language
+from aligner.window.main_window import MainWindow
 from aligner.window.manual_page import ORDER, manual_pages
 
 ENGLISH = resource("manual")
@@ -68,3 +72,26 @@ def test_the_manual_opens_in_the_language_spoken(qtbot, window):
     speak("de")
     qtbot.keyClick(window, Qt.Key.Key_F1)
     assert QApplication.focusWidget().toPlainText().startswith("Anziehen")
+
+
+@pytest.fixture
+def speaking():
+    yield speak_language
+    speak_language("en")
+
+
+@pytest.mark.parametrize("language", ["", *LANGUAGES])
+def test_the_keys_given_for_an_entry_of_a_menu_are_those_of_the_menu(qtbot, speaking, language):
+    speaking(language or "en")
+    window = MainWindow(theme_for(Appearance.LIGHT))
+    qtbot.addWidget(window)
+    keys = {
+        re.sub(r"&(?=\w)", "", action.text()).rstrip("."): action.shortcuts()
+        for action in window.findChildren(QAction)
+    }
+    text = "".join(page(name, language) for name in NAMES)
+    given = re.findall(r"\*\*([^*]+)\*\* \(`([^`]+)`\)", text)
+    assert len(given) >= 3
+    for name, key in given:
+        key = key.replace("Strg", "Ctrl").replace("Umschalt", "Shift")
+        assert QKeySequence(key) in keys[name], name
