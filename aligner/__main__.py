@@ -93,8 +93,10 @@ def _assess(given: list[str]) -> int:
     )
     parser.add_argument("job", metavar="JOB", help="the job document")
     parser.add_argument("--json", action="store_true", help="print one JSON object")
+    _add_language(parser)
     found: Namespace = parser.parse_args(given)
     job = _loaded(_path(found.job))
+    application = _speaking(found.language) if found.language != "en" else None
     from aligner.assessment import assess
     from aligner.errors import AlignerError
     from aligner.job.stamps import now_here
@@ -111,6 +113,7 @@ def _assess(given: list[str]) -> int:
             text = summary(assessment)
     except AlignerError as error:
         raise _Refused(f"{found.job}: {error}") from error
+    del application  # kept until all is said
     _print(text)
     return WITHIN if assessment.is_all_within else ATTENTION
 
@@ -123,15 +126,12 @@ def _card(given: list[str]) -> int:
     )
     parser.add_argument("job", metavar="JOB", help="the job document")
     parser.add_argument("-o", dest="card", metavar="CARD.pdf", required=True, help="the card")
-    from aligner.language import LANGUAGES
-
-    parser.add_argument("--language", choices=LANGUAGES, default="en", help="of the card's texts")
+    _add_language(parser)
     found: Namespace = parser.parse_args(given)
     source, target = _path(found.job), _path(found.card)
     job = _loaded(source)
     if target.exists() and target.samefile(source):
         raise _Refused(f"{target}: the card would replace the job itself; give it another name")
-    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
     application = _speaking(found.language)
     from aligner.assessment import assess
     from aligner.errors import AlignerError
@@ -153,8 +153,15 @@ def _card(given: list[str]) -> int:
     return WITHIN if is_all_within else ATTENTION
 
 
+def _add_language(parser: ArgumentParser) -> None:
+    from aligner.language import LANGUAGES
+
+    parser.add_argument("--language", choices=LANGUAGES, default="en", help="of the sentences")
+
+
 def _speaking(language: str) -> object:
     """A Qt application that speaks a language, for as long as it is kept."""
+    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
     from PySide6.QtGui import QGuiApplication
 
     from aligner.window.language import speak_language

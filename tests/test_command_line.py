@@ -296,6 +296,22 @@ def test_the_card_is_written_in_german(tmp_path: Path) -> None:
     assert "4,00 mm" in words
 
 
+def test_the_assessment_is_said_in_german(tmp_path: Path) -> None:
+    path = saved(tmp_path, job_with_heights("4.00 mm", "4.00 mm"))
+    words = run("assess", path, "--language", "de").stdout.decode()
+    assert "Anziehliste: " in words
+    assert "0,00 mm" in words
+
+
+def test_in_german_only_sentences_of_the_json_differ(tmp_path: Path) -> None:
+    path = saved(tmp_path, job_with_heights("4.00 mm", "4.20 mm"))
+    english = json.loads(run("assess", path, "--json").stdout)
+    german = json.loads(run("assess", path, "--json", "--language", "de").stdout)
+    for step in (*english["tightening"], *german["tightening"]):
+        del step["reason"]
+    assert german == english
+
+
 def test_a_card_that_cannot_be_written_is_refused_in_one_line(tmp_path: Path) -> None:
     path = saved(tmp_path, MINIMAL)
     card = tmp_path / "no folder" / "card.pdf"
