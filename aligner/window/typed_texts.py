@@ -15,7 +15,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Protocol, runtime_checkable
 
-from PySide6.QtWidgets import QLineEdit, QWidget
+from PySide6.QtWidgets import QWidget
+
+from aligner.window.widgets.typed_line import TypedLine
 
 #: From the page down: the kind of each widget, and its place among its like, or its own key.
 Address = tuple[tuple[str, object], ...]
@@ -58,7 +60,7 @@ def typed_into(page: QWidget) -> Typed:
             laid_by = widget.lay_by()
             if laid_by is not None:
                 parts[address] = laid_by
-        elif isinstance(widget, QLineEdit) and widget.text() != _kept(widget):
+        elif isinstance(widget, TypedLine) and widget.is_being_typed:
             lines[address] = widget.text()
     return Typed(lines, parts)
 
@@ -68,20 +70,10 @@ def type_again(page: QWidget, typed: Typed) -> None:
     for address, widget in list(_all_in(page)):
         if isinstance(widget, LaysBy) and address in typed.parts:
             widget.take_up(typed.parts[address])
-        elif address in typed.lines and isinstance(widget, QLineEdit):
-            _type(widget, typed.lines[address])
+        elif address in typed.lines and isinstance(widget, TypedLine):
+            widget.type_in(typed.lines[address])
             if widget.property("refused") != "true":
-                _type(widget, _kept(widget))
-
-
-def _type(line: QLineEdit, text: str) -> None:
-    line.setText(text)
-    line.textEdited.emit(text)
-
-
-def _kept(line: QLineEdit) -> str:
-    """What the job holds of a line; its own text where it has nothing to do with the job."""
-    return str(getattr(line, "kept_text", line.text()))
+                widget.give_back()
 
 
 def _all_in(widget: QWidget, address: Address = ()) -> Iterator[tuple[Address, QWidget]]:

@@ -24,6 +24,7 @@ from aligner.data_files import demo
 from aligner.drawing.theme import Appearance, theme_for
 from aligner.storage.document_file import load_job
 from aligner.window.main_window import MainWindow
+from aligner.window.widgets.reading_box import ReadingBox
 
 #: What is typed over and over: each reading is begun, mistyped, put right, and left by Enter.
 _TYPED = ("4", ".", "2", "5", "\b", "1", "\b", "\b", "3", "\r")
@@ -58,7 +59,7 @@ def first_cell(page):
         for field in page.findChildren(QLineEdit)
         if field.isVisible() and field.isEnabled() and not field.isReadOnly()
     ]
-    cells = [field for field in fields if type(field).__name__ == "ReadingCell"]
+    cells = [field for field in fields if isinstance(field.parent(), ReadingBox)]
     numbers = [field for field in fields if field.text()[:1].isdigit()]
     return next(iter(cells or numbers or fields), None)
 
@@ -72,7 +73,7 @@ def milliseconds(application, window, page, keys):
             cell = first_cell(page)
             cell.setFocus(Qt.FocusReason.TabFocusReason)
             settle(application)
-        typed = _TYPED if type(cell).__name__ == "ReadingCell" else _TYPED_WITH_UNIT
+        typed = _TYPED if isinstance(cell.parent(), ReadingBox) else _TYPED_WITH_UNIT
         key = typed[number % len(typed)]
         if number % len(typed) == 0:
             cell.selectAll()  # a reading is typed over the last one

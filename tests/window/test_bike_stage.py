@@ -13,9 +13,9 @@ from aligner.sheet import ForkKind
 from aligner.sheet.patterns import composed
 from aligner.sheet.quantities import Length
 from aligner.storage.document_file import load_job, load_sheet, save_sheet
-from aligner.window.bike.boxes import SheetLine
 from aligner.window.bike.stage import BikeStage
 from aligner.window.widgets.choice import Choice
+from aligner.window.widgets.typed_line import ValueLine
 from tests.window.sheet_typing import focused, type_into
 
 
@@ -259,7 +259,7 @@ def test_the_fork_and_the_handlebars_are_chosen_by_keyboard(window, page):
 
 def test_every_box_and_choice_has_a_name_and_can_be_reached(page):
     page.fasteners.rows["stem nut"].open_button.click()
-    boxes = [*page.findChildren(SheetLine), *page.findChildren(Choice)]
+    boxes = [*page.findChildren(ValueLine), *page.findChildren(Choice)]
     assert len(boxes) > 90
     for widget in boxes:
         assert widget.accessibleName(), widget

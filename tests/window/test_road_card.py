@@ -121,6 +121,21 @@ def test_what_cannot_be_supposed_stays_in_its_box_with_a_sentence(qtbot, card, t
     assert card.entry.box.accessibleDescription() == ""
 
 
+def test_escape_puts_the_raise_back_to_what_it_was(qtbot, card):
+    card.entry.box.setFocus()
+    card.entry.box.selectAll()
+    qtbot.keyClicks(card.entry.box, "3")
+    qtbot.keyClick(card.entry.box, Qt.Key.Key_Return)
+    before = card.entry.box.text()
+    assert before == "+3.0 mm"
+    card.entry.box.selectAll()
+    qtbot.keyClicks(card.entry.box, "7")
+    raised = card.entry.slider.value()
+    qtbot.keyClick(card.entry.box, Qt.Key.Key_Escape)
+    assert card.entry.box.text() == before
+    assert card.entry.slider.value() < raised
+
+
 def test_turned_round_it_says_the_other_side(qtbot, card):
     qtbot.keyClick(card.turn_round, Qt.Key.Key_Space)
     assert any("seen from the left" in text for text in texts(card))

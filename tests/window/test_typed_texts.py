@@ -9,7 +9,7 @@ from aligner.drawing.theme import Appearance
 from aligner.job import Job
 from aligner.window.language import speak_language
 from aligner.window.preferences import Preferences
-from aligner.window.widgets.reading_box import ReadingCell
+from aligner.window.widgets.typed_line import ValueLine
 from tests.window.hands import at_hand, here, press, tab_to, write
 
 CHOICES = {
@@ -72,7 +72,7 @@ def test_a_refused_text_that_could_be_read_now_is_not_taken_for_meant(window, ch
     before = window.open_job.job
     change(window, **choices)
     assert window.open_job.job == before
-    cells = [cell.text() for cell in window.findChildren(ReadingCell) if cell.isVisible()]
+    cells = [cell.text() for cell in window.findChildren(ValueLine) if cell.isVisible()]
     assert cells[0].startswith("6,7")  # as kept before, and said in German
     assert "1,450" not in cells
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QGridLayout, QSizePolicy, QWidget
 
 from aligner.drawing.theme import Theme
@@ -16,7 +16,7 @@ from aligner.errors import AlignerError
 from aligner.language import begun
 from aligner.sheet.quantities import Quantity
 from aligner.window.widgets.labels import label, set_tone
-from aligner.window.widgets.reading_box import ReadingCell
+from aligner.window.widgets.typed_line import ValueLine
 
 Reader = Callable[[str], object]
 
@@ -41,11 +41,9 @@ class Entry(QWidget):
         self._read = read
         self._about = about
         self._trouble = self._told = ""
-        self.cell = ReadingCell(name)
-        self.cell.setAlignment(Qt.AlignmentFlag.AlignLeft)
+        self.cell = ValueLine(name, unit)
         self.cell.setAccessibleDescription(about)
         self.cell.setMinimumWidth(theme.px(90))
-        self.cell.setPlaceholderText(unit)
         self._name = label(name)
         self._below = label(about, "small", wraps=True)
         grid = QGridLayout(self)
@@ -79,15 +77,12 @@ class Entry(QWidget):
         """
         self._trouble = trouble
         self._told = told
-        if self.cell.text() == self.cell.kept_text:
-            self.cell.kept_text = text
-            if self.cell.text() != text:
-                self.cell.setText(text)
+        self.cell.show_kept(text)
         self._mark()
 
     def forget_typing(self) -> None:
         """From here on the box shows what the job holds."""
-        self.cell.kept_text = self.cell.text()
+        self.cell.end_typing()
 
     def _refusal(self) -> str:
         return self._refusal_of(self.cell.text())
@@ -116,8 +111,8 @@ class Entry(QWidget):
         self._mark()
 
     def _keep(self) -> None:
-        if self.cell.text() != self.cell.kept_text and not self._refusal():
-            self.cell.kept_text = self.cell.text()
+        if self.cell.is_being_typed and not self._refusal():
+            self.cell.end_typing()
             self.kept.emit(self._read(self.cell.text().strip()))
         self._mark()
 

@@ -7,7 +7,7 @@ to half a number.
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QSlider, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSlider, QVBoxLayout, QWidget
 
 from aligner.assessment.road_figures import WhatIf
 from aligner.drawing.theme import Theme
@@ -23,6 +23,7 @@ from aligner.window.align.road_figures_words import (
     step_of,
 )
 from aligner.window.widgets.labels import label, set_tone
+from aligner.window.widgets.typed_line import ValueLine
 
 
 class RaiseSlider(QSlider):
@@ -35,16 +36,6 @@ class RaiseSlider(QSlider):
 
     def wheelEvent(self, event: object) -> None:
         """Leave the raise alone: a wheel turned over it is meant for the page."""
-
-
-class RaiseBox(QLineEdit):
-    """The raise, typed. Enter takes it, Escape puts it back to what it was."""
-
-    entered = Signal()
-
-    def focusInEvent(self, event: object) -> None:
-        super().focusInEvent(event)  # type: ignore[arg-type]
-        self.selectAll()
 
 
 class RaiseEntry(QWidget):
@@ -67,8 +58,7 @@ class RaiseEntry(QWidget):
         self.slider.setRange(-most_steps(show), most_steps(show))
         self.slider.setPageStep(4)
         self.slider.setAccessibleName(say("What if both legs were raised by"))
-        self.box = RaiseBox()
-        self.box.setAccessibleName(say("What if both legs were raised by, typed"))
+        self.box = ValueLine(say("What if both legs were raised by, typed"))
         self.box.setFixedWidth(theme.px(100))
         self.box.setMinimumHeight(theme.px(34))
         self.nought = QPushButton(say("Back to 0"))
@@ -86,7 +76,8 @@ class RaiseEntry(QWidget):
         column.addWidget(self._refusal)
         self.slider.valueChanged.connect(lambda step: self._settle(rise_of(step, show)))
         self.box.textEdited.connect(self._typed)
-        self.box.editingFinished.connect(self._typing_ends)
+        self.box.went_on.connect(self._typing_ends)
+        self.box.left.connect(self._typing_ends)
         self.nought.clicked.connect(lambda: self._settle(0.0))
 
     def show_supposed(self, supposed: WhatIf, figures: str, *, is_refused: bool) -> None:
@@ -100,22 +91,23 @@ class RaiseEntry(QWidget):
         rise_mm = supposed.rise_mm
         refusal = refusal_words(supposed, self._show) if is_refused else ""
         self._say_refusal(self._unread or refusal)
-        if not self.box.isModified():
-            self.box.setText(signed_length(rise_mm, self._show))
+        self.box.show_kept(signed_length(rise_mm, self._show))
         self.slider.blockSignals(True)
         self.slider.setValue(step_of(rise_mm, self._show))
         self.slider.blockSignals(False)
         self.slider.setAccessibleDescription(f"{signed_length(rise_mm, self._show)}: {figures}")
 
     def _settle(self, rise_mm: float) -> None:
-        self.box.setModified(False)
+        self.box.end_typing()
         self._unread = ""
         self._settled_mm = rise_mm
         self.supposed.emit(rise_mm)
 
     def _typed(self, text: str) -> None:
         """Follow the typing; where it cannot be read, show the raise from before it."""
-        self.box.setModified(True)
+        if not self.box.is_being_typed:
+            self._settle(self._settled_mm)
+            return
         self._unread, rise_mm = "", self._settled_mm
         try:
             rise_mm = SignedLength.typed(text, self._show.length).value if text.strip() else 0.0
@@ -129,7 +121,7 @@ class RaiseEntry(QWidget):
         self.supposed.emit(rise_mm)
 
     def _typing_ends(self) -> None:
-        if self.box.isModified() and not self._unread:
+        if self.box.is_being_typed and not self._unread:
             self._settle(self._typed_mm)
 
     def _say_refusal(self, text: str) -> None:

@@ -33,12 +33,12 @@ from aligner.window.bench.words import BenchWords
 from aligner.window.open_job import OpenJob
 from aligner.window.widgets.labels import set_tone
 from aligner.window.widgets.pictures import height_words, in_line_words, square_words
-from aligner.window.widgets.reading_box import ReadingCell
+from aligner.window.widgets.typed_line import ValueLine
 
 _STRAY = marked("No reading is asked for now: nothing was kept.")
 
 
-class BenchCell(ReadingCell):
+class BenchCell(ValueLine):
     """Where a gauge types; undo reaches the job while nothing is being typed."""
 
     def event(self, event: QEvent) -> bool:
@@ -77,6 +77,7 @@ class BenchAlign(QWidget):
         self.verdict = BenchWords(theme, 34, bold=False)
         self.last = BenchWords(theme, 30, role="quiet", bold=False)
         self.cell = BenchCell(say("reading"))
+        self.cell.setAlignment(Qt.AlignmentFlag.AlignHCenter)
         self.cell.setProperty("typeSize", "sentence")
         self.cell.setMinimumHeight(theme.px(52))
         for words, share in (

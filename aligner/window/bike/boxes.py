@@ -9,51 +9,18 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QEvent, Qt, Signal
-from PySide6.QtGui import QFocusEvent, QKeyEvent
-from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from aligner.drawing.theme import Theme
 from aligner.errors import AlignerError
 from aligner.language import begun, say
 from aligner.window.widgets.labels import label, set_tone
+from aligner.window.widgets.typed_line import ValueLine
 
 #: Reads a text that is not empty; raises an AlignerError in words.
 Reads = Callable[[str], object]
 
 HEIGHT = 34
-
-
-class SheetLine(QLineEdit):
-    """The line of a box. Enter goes on; Escape gives back what stood there."""
-
-    went_on = Signal()
-    left = Signal()
-
-    def __init__(self, name: str, placeholder: str) -> None:
-        super().__init__()
-        self.setAccessibleName(name)
-        self.setPlaceholderText(placeholder)
-        self.kept_text = ""
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            if not event.isAutoRepeat():
-                self.went_on.emit()
-        elif event.key() == Qt.Key.Key_Escape and self.text() != self.kept_text:
-            self.setText(self.kept_text)
-            self.textEdited.emit(self.kept_text)
-        else:
-            super().keyPressEvent(event)
-
-    def focusInEvent(self, event: QFocusEvent) -> None:
-        super().focusInEvent(event)
-        if event.reason() != Qt.FocusReason.PopupFocusReason:
-            self.selectAll()
-
-    def focusOutEvent(self, event: QFocusEvent) -> None:
-        super().focusOutEvent(event)
-        if event.reason() != Qt.FocusReason.PopupFocusReason:
-            self.left.emit()
 
 
 class ValueBox(QWidget):
@@ -91,7 +58,7 @@ class ValueBox(QWidget):
         self._needed = needed
         self._understood = ""
         self._tone = ""
-        self.line = SheetLine(name, placeholder)
+        self.line = ValueLine(name, placeholder)
         self.line.setMinimumHeight(theme.px(HEIGHT))
         self.words = label("", "small", wraps=True)
         self.words.hide()
@@ -126,7 +93,7 @@ class ValueBox(QWidget):
     @property
     def is_being_typed(self) -> bool:
         """Whether the box holds what the sheet does not."""
-        return self.line.text() != self.line.kept_text
+        return self.line.is_being_typed
 
     def show_value(
         self, text: str, understood: str = "", tone: str = "", *, left_out: str | None = None
@@ -142,16 +109,12 @@ class ValueBox(QWidget):
         if left_out is not None:
             self.line.setPlaceholderText(left_out)
         self._understood, self._tone = understood, tone
-        if not self.is_being_typed:
-            self.line.kept_text = text
-            if self.line.text() != text:
-                self.line.setText(text)
-                self.line.setCursorPosition(0)  # a long text shows its beginning
+        self.line.show_kept(text)
         self._say()
 
     def end_typing(self) -> None:
         """From here on the box shows what the sheet holds."""
-        self.line.kept_text = self.line.text()
+        self.line.end_typing()
 
     def keep(self) -> None:
         """Keep what was typed, if it can be read."""

@@ -67,8 +67,8 @@ class Adjustments(QWidget):
         for place, adjustment in enumerate(made):
             on = self._rows[place][0]
             on.setText(str(adjustment.on))  # type: ignore[attr-defined]
-            self.line(place, "what").show_words(adjustment.what)
-            self.line(place, "why").show_words(adjustment.why)
+            self.line(place, "what").show_kept(adjustment.what)
+            self.line(place, "why").show_kept(adjustment.why)
 
     def _make_row(self, place: int) -> None:
         number = place + 1

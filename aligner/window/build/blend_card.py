@@ -74,7 +74,7 @@ class BlendCard(Card):
         """Show a job's oils and what to take of each."""
         given = job.build.blend
         for name, line in self.names.items():
-            line.show_words(getattr(given, f"{name}_name"))
+            line.show_kept(getattr(given, f"{name}_name"))
         for name, box in self.boxes.items():
             value = getattr(given, name)
             box.show_readings((value,) if value else (), value.said if value else "?")

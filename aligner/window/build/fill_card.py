@@ -88,7 +88,7 @@ class FillCard(Card):
         build = job.build
         self.gauge.offer(gauge_choices(job, build.gauge))
         self.gauge.show_value(build.gauge)
-        self.oil.show_words(build.oil)
+        self.oil.show_kept(build.oil)
         wanted = job.sheet.legs.oil.name
         self.oil.setPlaceholderText(
             say("the sheet says: {oil}", oil=wanted) if wanted else say("name on the bottle")

@@ -160,8 +160,8 @@ class SheetCard(Card):
     def show_job(self, job: Job) -> None:
         """Show what the sheet says."""
         legs, sources = job.sheet.legs, job.sheet.sources
-        self.oil.show_words(legs.oil.name)
-        self.order.show_words(legs.spring.order)
+        self.oil.show_kept(legs.oil.name)
+        self.order.show_kept(legs.spring.order)
         self.coils.show_value(legs.spring.closer_coils)
         self.adjuster.setChecked(legs.spring.has_adjuster)
         if job.sheet is self._shown:

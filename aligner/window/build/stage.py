@@ -175,13 +175,9 @@ class BuildStage(QWidget):
         if job is not self._started:
             self._started = job
             for box in self.findChildren(ReadingBox):
-                for cell in box.cells:
-                    cell.kept_text = ""
-                    cell.clear()
-                box.say_trouble("-")  # so that the marks are looked at again
-                box.say_trouble("")
+                box.forget_typing()
             for line in self.findChildren(WordLine):
-                line.forget_typing()
+                line.end_typing()
             self.sheet_card.show_afresh(job)
             self.refresh()
 

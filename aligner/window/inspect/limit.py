@@ -18,7 +18,7 @@ from aligner.window.measuring.guides import measured_by
 from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.labels import label, set_tone
 from aligner.window.widgets.page import wrapping
-from aligner.window.widgets.typed_line import TypedLine
+from aligner.window.widgets.typed_line import TypedLine, ValueLine
 from aligner.window.widgets.wrapping_row import WrappingRow
 
 _OF_WORDS = {LimitOf.INDICATED: marked("indicated"), LimitOf.BEND: marked("of the bend")}
@@ -39,7 +39,7 @@ class LimitLine(QWidget):
         self._doors = doors
         self._standing: PlaceStanding | None = None
         self.way = label("", "text")
-        self.value = TypedLine(
+        self.value = ValueLine(
             say("{point}: limit", point=point_name), say("limit, {unit}", unit=self._unit)
         )
         self.value.setFixedWidth(theme.px(106))
@@ -65,12 +65,10 @@ class LimitLine(QWidget):
         column.addWidget(self.said)
         self.value.textEdited.connect(self._typed)
         self.value.left.connect(self._keep)
-        self.value.entered.connect(self._value_entered)
-        self.value.escaped.connect(self._give_back)
+        self.value.went_on.connect(self._value_entered)
         self.of.chosen.connect(self._keep_of)
         self.source.left.connect(self._keep_source)
-        self.source.entered.connect(self._source_entered)
-        self.source.escaped.connect(self._give_back)
+        self.source.went_on.connect(self._source_entered)
 
     def show_limit(self, standing: PlaceStanding) -> None:
         """Show the sheet's limit; what is being typed or cannot be read stays."""
@@ -81,10 +79,8 @@ class LimitLine(QWidget):
         is_most = measure.limit is LimitKind.MOST
         self.way.setText(say("At most") if is_most else say("At least"))
         self.of.setVisible(measure.is_halved)
-        if not self.value.isModified():
-            self.value.setText(limit.value.said if limit else "")
-        if not self.source.isModified():
-            self.source.setText(limit.source if limit else "")
+        self.value.show_kept(limit.value.said if limit else "")
+        self.source.show_kept(limit.source if limit else "")
         if limit:
             self.of.show_value(limit.of)
         self._say()
@@ -108,14 +104,17 @@ class LimitLine(QWidget):
         return self._standing is not None and self._standing.limit is not None
 
     def _typed(self) -> None:
-        if not self._refusal():
+        if not self.value.is_being_typed:
+            self._doors.drop_draft()
+        elif not self._refusal():
             self._doors.draft_limit(**self._changes())
         self._say()
 
     def _keep(self) -> None:
-        if self.value.isModified() and not self._refusal():
+        if self.value.is_being_typed and not self._refusal():
             changes = self._changes()
-            self.value.setModified(False)
+            self.value.end_typing()
+            self.source.end_typing()
             self._doors.keep_limit(**changes)
         self._say()
 
@@ -124,8 +123,8 @@ class LimitLine(QWidget):
             self._doors.keep_limit(of=of)
 
     def _keep_source(self) -> None:
-        if self.source.isModified() and self._has_limit:
-            self.source.setModified(False)
+        if self.source.is_being_typed and self._has_limit:
+            self.source.end_typing()
             self._doors.keep_limit(source=self.source.text().strip())
 
     def _changes(self) -> dict[str, object]:
@@ -151,13 +150,6 @@ class LimitLine(QWidget):
     def _source_entered(self) -> None:
         self._keep_source()
         self.went_on.emit()
-
-    def _give_back(self) -> None:
-        self.value.setModified(False)
-        self.source.setModified(False)
-        self._doors.drop_draft()
-        if self._standing is not None:
-            self.show_limit(self._standing)
 
     def _refusal(self) -> str:
         text = self.value.text().strip()

@@ -28,7 +28,7 @@ from aligner.window.inspect.photograph_strip import PhotographStrip
 from aligner.window.widgets.labels import Card, set_tone
 from aligner.window.widgets.page import Page, wrapping
 from aligner.window.widgets.tick import Tick
-from aligner.window.widgets.typed_line import TypedLine
+from aligner.window.widgets.word_line import WordLine
 
 
 class InspectPanel(Page):
@@ -54,14 +54,15 @@ class InspectPanel(Page):
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setAcceptDrops(True)
         self._doors = doors
-        self._kept_note = ""
         self.carried = CarriedCard(theme, show)
         self.number: NumberEntry | None = None
         self.choice = FindingChoice(theme)
         self.fitted = Tick(say("New part fitted"))
         self.fitted.setAccessibleName(say("{point}: new part fitted", point=standing.title))
         self.disagreement = wrapping("", tone="attention")
-        self.note = TypedLine(say("{point}: note", point=standing.title), say("what was seen"))
+        self.note = WordLine(
+            theme, say("{point}: note", point=standing.title), say("what was seen")
+        )
         self.photographs = PhotographStrip(theme, doors, save)
         self.add(self.carried)
         card = Card()
@@ -87,10 +88,9 @@ class InspectPanel(Page):
         self.choice.given.connect(doors.keep_finding)
         self.choice.went_on.connect(self.went_on)
         self.fitted.clicked.connect(doors.keep_fitted)
-        self.note.textEdited.connect(doors.draft_note)
-        self.note.left.connect(self._keep_note)
-        self.note.entered.connect(self._note_entered)
-        self.note.escaped.connect(self._give_note_back)
+        self.note.typed.connect(doors.draft_note)
+        self.note.kept.connect(doors.keep_note)
+        self.note.went_on.connect(self.went_on)
         self.photographs.opened.connect(self.photograph_opened)
         for line_edit in self.findChildren(QLineEdit):
             line_edit.setAcceptDrops(False)  # a photograph is never typed in as its path
@@ -110,9 +110,7 @@ class InspectPanel(Page):
         self.disagreement.setText(said)
         self.disagreement.setVisible(bool(said))
         set_tone(self.disagreement, "tone", "attention" if not found.note else "")
-        if not self.note.isModified() and self.note.text() != found.note:
-            self.note.setText(found.note)
-            self._kept_note = found.note
+        self.note.show_kept(found.note)
         self.photographs.show_photographs(found.photographs)
 
     def begin(self) -> None:
@@ -141,20 +139,6 @@ class InspectPanel(Page):
     def dropEvent(self, event: QDropEvent) -> None:
         self.photographs.add_files(_photographs_in(event))
         event.acceptProposedAction()
-
-    def _keep_note(self) -> None:
-        if self.note.isModified():
-            self.note.setModified(False)
-            self._doors.keep_note(self.note.text())
-
-    def _note_entered(self) -> None:
-        self._keep_note()
-        self.went_on.emit()
-
-    def _give_note_back(self) -> None:
-        self.note.setModified(False)
-        self.note.setText(self._kept_note)
-        self._doors.drop_draft()
 
     def _order_for_tab(self) -> None:
         order: list[QWidget] = []

@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from aligner.drawing.theme import GAP, ROOM
+from aligner.drawing.theme import GAP, ROOM, Theme
 from aligner.job import Check
 from aligner.job.final_checks import FinalCheck
 from aligner.language import inside, say
 from aligner.window.widgets.labels import Caution
 from aligner.window.widgets.page import wrapping
 from aligner.window.widgets.tick import Tick
+from aligner.window.widgets.word_line import WordLine
 
 
 class CheckRow(QWidget):
@@ -19,23 +20,21 @@ class CheckRow(QWidget):
 
     Signals:
         ticked: the check's name, and whether it is done now.
-        typed: the note is being typed.
-        left: the note's field is left.
+        typed, kept: the check's name, and its note.
     """
 
     ticked = Signal(str, bool)
-    typed = Signal()
-    left = Signal()
+    typed = Signal(str, str)
+    kept = Signal(str, str)
 
-    def __init__(self, name: str, about: FinalCheck | None) -> None:
+    def __init__(self, theme: Theme, name: str, about: FinalCheck | None) -> None:
         super().__init__()
         title = say(name)
         self.tick = Tick(title)
         self.tick.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.tick.setAccessibleName(title)
-        self.note = QLineEdit()
-        self.note.setPlaceholderText(say("what was noticed"))
-        self.note.setAccessibleName(say("Note on: {name}", name=title))
+        about_note = say("Note on: {name}", name=title)
+        self.note = WordLine(theme, about_note, say("what was noticed"))
         line = QHBoxLayout()
         line.setSpacing(ROOM)
         line.addWidget(self.tick, 1)
@@ -51,22 +50,12 @@ class CheckRow(QWidget):
             if about.caution:
                 column.addWidget(Caution(inside(say(about.caution))))
         self.tick.clicked.connect(lambda is_done: self.ticked.emit(name, is_done))
-        self.note.textEdited.connect(lambda _: self.typed.emit())
-        self.note.editingFinished.connect(self.left)
+        self.note.typed.connect(lambda note: self.typed.emit(name, note))
+        self.note.kept.connect(lambda note: self.kept.emit(name, note))
 
     def show_check(self, check: Check, *, is_signed: bool) -> None:
         """Show a check; a note that is being typed stays as it is typed."""
         self.tick.setChecked(check.done)
         self.tick.setEnabled(not is_signed)
-        if not self.is_being_typed and self.note.text() != check.note:
-            self.note.setText(check.note)
+        self.note.show_kept(check.note)
         self.note.setReadOnly(is_signed)
-
-    @property
-    def is_being_typed(self) -> bool:
-        """Whether the note holds what was typed and is not kept yet."""
-        return self.note.isModified()
-
-    def end_typing(self) -> None:
-        """From here on the note shows what the job holds."""
-        self.note.setModified(False)

@@ -17,7 +17,7 @@ from aligner.window.steps.seen_value import doubt, wanted_of
 from aligner.window.steps.tool_words import span_words
 from aligner.window.widgets.labels import label, set_tone
 from aligner.window.widgets.tick import Tick
-from aligner.window.widgets.typed_line import TypedLine
+from aligner.window.widgets.typed_line import FormLine
 
 
 class RecheckRow(QWidget):
@@ -35,12 +35,11 @@ class RecheckRow(QWidget):
         super().__init__()
         self._show = show
         self._standing: RecheckStanding | None = None
-        self._offered = ""
         self._agreed = ""
         self.tick = Tick("")
         self.tick.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.tick.setMinimumHeight(theme.px(34))
-        self.value = TypedLine(say("value seen on the wrench"), say("value seen"))
+        self.value = FormLine(say("value seen on the wrench"), say("value seen"))
         self.value.setFixedWidth(theme.px(150))
         measured_by(self.value, "seen_torque")
         self.value.setMinimumHeight(theme.px(34))
@@ -58,7 +57,7 @@ class RecheckRow(QWidget):
             column.addWidget(part)
         column.insertLayout(0, line)
         self.tick.clicked.connect(self._clicked)
-        self.value.entered.connect(self._entered)
+        self.value.went_on.connect(self._entered)
         self.value.escaped.connect(self._take_back)
         self.value.textEdited.connect(lambda _: self.say(""))
 
@@ -75,11 +74,11 @@ class RecheckRow(QWidget):
         self.tick.setText(standing.title)
         self.tick.setAccessibleName(standing.title)
         self.tick.setChecked(standing.is_done)
-        offered = self._offer(standing)
-        if is_other or self.value.text() == self._offered:
-            self.value.setText(offered)
+        if is_other:
+            self.value.end_typing()
+        if not self.value.is_being_typed:
             self.say("")
-        self._offered = offered
+        self.value.show_kept(self._offer(standing))
         self.value.setVisible(not standing.is_done)
         self.value.setAccessibleName(say("value seen on {title}", title=standing.title))
         self.about.setText(self._about(standing))
@@ -133,11 +132,13 @@ class RecheckRow(QWidget):
         if torque is None:
             return ""
         setting = tool.setting_nm if tool is not None else None
-        goal = wanted_of(torque.target_nm, torque.low_nm, torque.high_nm, setting, self._offered)
+        goal = wanted_of(
+            torque.target_nm, torque.low_nm, torque.high_nm, setting, self._offer(standing)
+        )
         return doubt(seen, goal, self._show)
 
     def _take_back(self) -> None:
-        self.value.setText(self._offered)
+        self.value.fill(self._offer(self._standing) if self._standing else "")
         self.say("")
         self.tick.setFocus(Qt.FocusReason.OtherFocusReason)
 

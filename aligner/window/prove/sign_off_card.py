@@ -5,13 +5,14 @@ from __future__ import annotations
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QLineEdit, QPushButton, QWidget
+from PySide6.QtWidgets import QPushButton, QWidget
 
 from aligner.drawing.theme import ROOM, Theme
 from aligner.job import SignOff
 from aligner.language import say
 from aligner.window.widgets.labels import Card, label, main_button, set_tone
 from aligner.window.widgets.page import wrapping
+from aligner.window.widgets.typed_line import TypedLine
 from aligner.window.widgets.wrapping_row import WrappingRow
 
 
@@ -35,9 +36,7 @@ class SignOffCard(Card):
         self._open = ""
         self._signed: SignOff | None = None
         self._was_refused = False
-        self.name = QLineEdit()
-        self.name.setPlaceholderText(say("name of who did the work"))
-        self.name.setAccessibleName(say("Name for the sign-off"))
+        self.name = TypedLine(say("Name for the sign-off"), say("name of who did the work"))
         self.name.setMinimumWidth(theme.px(260))
         self.on = label("")
         self.button = main_button(say("Sign off"))
@@ -54,7 +53,7 @@ class SignOffCard(Card):
         self.refusal = wrapping("")
         self.column.addLayout(line)
         self.column.addWidget(self.refusal)
-        self.name.returnPressed.connect(self._sign)
+        self.name.went_on.connect(self._sign)
         self.name.textEdited.connect(lambda _: self._show())
         self.button.clicked.connect(self._sign)
         self.open_again.clicked.connect(self._open_again)

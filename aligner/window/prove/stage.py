@@ -241,7 +241,7 @@ class ProveStage(QWidget):
             row.hide()
             row.deleteLater()
         rows = {
-            name: self.rows.get(name) or self._new_row(CheckRow(name, about.get(name)))
+            name: self.rows.get(name) or self._new_row(CheckRow(self._theme, name, about.get(name)))
             for name in names
         }
         for place, row in enumerate(rows.values()):
@@ -261,8 +261,14 @@ class ProveStage(QWidget):
 
     def _new_row(self, row: CheckRow) -> CheckRow:
         row.ticked.connect(self._tick)
-        row.typed.connect(self._typed)
-        row.left.connect(self._keep_typing)
+        row.typed.connect(
+            lambda name, note: self._open_job.draft(lambda job: with_check_note(job, name, note))
+        )
+        row.kept.connect(
+            lambda name, note: self._open_job.edit(
+                say("note"), lambda job: with_check_note(job, name, note)
+            )
+        )
         return row
 
     def _tick(self, name: str, is_done: bool) -> None:
@@ -272,26 +278,19 @@ class ProveStage(QWidget):
             lambda job: with_check(job, name, is_done),
         )
 
-    def _typed(self) -> None:
-        self._open_job.draft(self._with_typing)
-
-    def _with_typing(self, job: Job) -> Job:
-        for name, row in self.rows.items():
-            if row.is_being_typed:
-                job = with_check_note(job, name, row.note.text())
-        if self._is_typing_road_test():
-            job = with_road_test(job, self.road_test.toPlainText())
-        return job
+    def _with_road_test(self, job: Job) -> Job:
+        return with_road_test(job, self.road_test.toPlainText())
 
     def _keep_typing(self) -> None:
-        """Keep whatever was typed as one undoable step."""
-        if self._is_typing_road_test() or any(row.is_being_typed for row in self.rows.values()):
-            self._open_job.edit(say("note"), self._with_typing)
+        for row in self.rows.values():
+            row.note.keep()
+        if self._is_typing_road_test():
+            self._open_job.edit(say("note"), self._with_road_test)
             self._end_typing()
 
     def _end_typing(self) -> None:
         for row in self.rows.values():
-            row.end_typing()
+            row.note.end_typing()
         self.road_test.document().setModified(False)
         self.refresh()
 
@@ -311,7 +310,7 @@ class ProveStage(QWidget):
 
     def _road_test_typed(self) -> None:
         if self._is_typing_road_test():
-            self._typed()
+            self._open_job.draft(self._with_road_test)
 
     def _show_summary(self) -> None:
         rows = summary_rows(self._open_job.assessment, self._show)

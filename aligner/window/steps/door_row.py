@@ -10,7 +10,7 @@ from aligner.language import say
 from aligner.window.measuring.guides import measured_by
 from aligner.window.steps.door_offer import button_words, has_torque
 from aligner.window.widgets.labels import label, main_button, set_tone
-from aligner.window.widgets.typed_line import TypedLine
+from aligner.window.widgets.typed_line import FormLine
 from aligner.window.widgets.wrapping_row import WrappingRow
 
 
@@ -21,13 +21,13 @@ class DoorRow(QWidget):
         super().__init__()
         self.words = label("", "strong", wraps=True, tone="attention")
         self._seen = label(say("Seen", meaning="before a value"), "quiet")
-        self.value = TypedLine(say("value seen on the wrench"))
+        self.value = FormLine(say("value seen on the wrench"))
         self.value.setFixedWidth(theme.px(138))
         measured_by(self.value, "seen_torque")
         self._on = label(say("on", meaning="before a wrench"), "quiet")
-        self.wrench = TypedLine(say("wrench used"), say("wrench"))
+        self.wrench = FormLine(say("wrench used"), say("wrench"))
         self.wrench.setFixedWidth(theme.px(230))
-        self.reason = TypedLine(say("reason"), say("reason, then Enter"))
+        self.reason = FormLine(say("reason"), say("reason, then Enter"))
         self.reason.setMinimumWidth(theme.px(160))
         self.reason.hide()
         self.read_again = QPushButton(say("Read the heights again"))

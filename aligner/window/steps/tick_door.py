@@ -63,7 +63,6 @@ class TickDoor(DoorRow):
         super().__init__(theme)
         self._show = show
         self._standing: StepStanding | None = None
-        self._offered = ""
         self._asked_about = ""
         self._typed: dict[str, Typed] = {}  # by the step's key
         self.hold_key = HoldKey(self)
@@ -76,16 +75,16 @@ class TickDoor(DoorRow):
         if not is_same:
             self._lay_by(before)
             self._forget()
-        offered = offered_value(standing, self._show)
-        if not is_same or self.value.text() == self._offered:
-            self.value.setText(self._typed_for(standing).value or offered)
+            self.value.end_typing()
+            self.wrench.end_typing()
+        if not self.value.is_being_typed:
             self.mark_value("")
-        if not is_same or not self.wrench.isModified():
-            wrench = self._typed_for(standing).wrench
-            self.wrench.setText(wrench or offered_wrench(standing))
-            self.wrench.setModified(bool(wrench))
-            self.wrench.setCursorPosition(0)
-        self._offered = offered
+        self.value.show_kept(offered_value(standing, self._show))
+        self.wrench.show_kept(offered_wrench(standing))
+        if not is_same:
+            typed = self._typed_for(standing)
+            self.value.setText(typed.value or self.value.text())
+            self.wrench.setText(typed.wrench or self.wrench.text())
         self.show_parts(standing, is_finished=is_finished)
 
     def lay_by(self) -> dict[str, Typed] | None:
@@ -115,8 +114,8 @@ class TickDoor(DoorRow):
         if before is None:
             return
         typed = Typed(
-            self.value.text() if self.value.text() != self._offered else "",
-            self.wrench.text() if self.wrench.isModified() else "",
+            self.value.text() if self.value.is_being_typed else "",
+            self.wrench.text() if self.wrench.is_being_typed else "",
             self.reason.text(),
         )
         if any((typed.value, typed.wrench, typed.reason)):
@@ -135,9 +134,8 @@ class TickDoor(DoorRow):
     def _take_back(self) -> None:
         """Show the step as if nothing had been asked or typed."""
         self._forget()
-        self._offered = offered_value(self._standing, self._show)
-        self.value.setText(self._offered)
-        self.wrench.setText(offered_wrench(self._standing))
+        self.value.fill(offered_value(self._standing, self._show))
+        self.wrench.fill(offered_wrench(self._standing))
         self.mark_value("")
         if self._standing is not None:
             self._typed.pop(self._standing.step.key, None)
@@ -236,7 +234,8 @@ class TickDoor(DoorRow):
             return False
         self.mark_value("")
         tool = standing.tool
-        goal = wanted(standing.step, tool.setting_nm if tool else None, self._offered)
+        text = offered_value(standing, self._show)
+        goal = wanted(standing.step, tool.setting_nm if tool else None, text)
         asked = doubt(seen, goal, self._show)
         if asked and not (self._asked_about == self.value.text() and self.reason.text().strip()):
             self._asked_about = self.value.text()
@@ -276,8 +275,8 @@ class TickDoor(DoorRow):
     def _connect(self) -> None:
         self.done.clicked.connect(self._clicked)
         for line in (self.value, self.wrench):
-            line.entered.connect(self._clicked)
-        self.reason.entered.connect(self._with_reason)
+            line.went_on.connect(self._clicked)
+        self.reason.went_on.connect(self._with_reason)
         for line in (self.value, self.wrench, self.reason):
             line.escaped.connect(self.leave)
         self.value.textEdited.connect(self._value_edited)

@@ -19,7 +19,6 @@ from aligner.units.preferred import Preferred
 from aligner.window.measuring.guides import measured_by
 from aligner.window.open_job import OpenJob
 from aligner.window.strip.fields import FoundFields
-from aligner.window.strip.note_line import NoteLine
 from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.folding_row import beside
 from aligner.window.widgets.labels import Card, label
@@ -243,7 +242,7 @@ class AsFoundView(QWidget):
         return box
 
     def _words(self, path: str, name: str, hint: str) -> WordLine:
-        line = NoteLine(self._theme, name, hint)
+        line = WordLine(self._theme, name, hint)
         measured_by(line, _GUIDES.get(path, ""))
         self.fields.add(path, line, name)
         return line

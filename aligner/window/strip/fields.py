@@ -83,7 +83,7 @@ class FoundFields(QObject):
                 none = say("none", meaning="a reading") if is_one else say("not read")
                 field.show_readings(*_readings(held, none, self._show))
             elif isinstance(field, WordLine):
-                field.show_words(held)
+                field.show_kept(held)
             else:
                 field.offer(gauge_choices(job, held))
                 field.show_value(held)
@@ -92,11 +92,9 @@ class FoundFields(QObject):
         """Another job was opened: what could not be read was not typed for it."""
         for field in self._fields.values():
             if isinstance(field, ReadingBox):
-                for cell in field.cells:
-                    cell.clear()
-                    cell.kept_text = ""
-            elif isinstance(field, WordLine):
                 field.forget_typing()
+            elif isinstance(field, WordLine):
+                field.end_typing()
 
     def _go_on_from(self, field: Field) -> None:
         fields = list(self._fields.values())

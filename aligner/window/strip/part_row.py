@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QPushButton, QVB
 from aligner.assessment.strip import OffPart
 from aligner.drawing.theme import GAP, Theme
 from aligner.language import marked, say
-from aligner.window.strip.note_line import PartLine
+from aligner.window.strip.part_line import PartLine
 from aligner.window.strip.words import back_words
 from aligner.window.widgets.folding_grid import FoldingGrid
 from aligner.window.widgets.labels import label
@@ -102,7 +102,7 @@ class OffRow(QFrame):
         """Show an entry; what is being typed stays."""
         entry = part.entry
         for field, line in self.lines.items():
-            line.show_words(getattr(entry, field))
+            line.show_kept(getattr(entry, field))
         off = f"{entry.off:%Y-%m-%d %H:%M}"
         if entry.back:
             when = say("Off {off}, back {back}.", off=off, back=f"{entry.back:%Y-%m-%d %H:%M}")

@@ -18,7 +18,7 @@ from aligner.window.measuring.guides import measured_by
 from aligner.window.tighten.wrench_fields import Field, FieldRefused
 from aligner.window.widgets.labels import Card, label, main_button, set_tone
 from aligner.window.widgets.tick import Tick
-from aligner.window.widgets.typed_line import TypedLine
+from aligner.window.widgets.typed_line import FormLine
 
 Keep = Callable[[dict[str, str], bool], None]
 
@@ -38,7 +38,7 @@ class ToolForm(Card):
         super().__init__()
         self._keep = keep
         self._title = label("", "strong")
-        self.lines: dict[str, TypedLine] = {}
+        self.lines: dict[str, FormLine] = {}
         self.tick = Tick("")
         self.tick.setAccessibleName(tick)
         self.refusal = label("", "text", wraps=True, tone="attention")
@@ -135,10 +135,10 @@ class ToolForm(Card):
         grid.setVerticalSpacing(GAP // 2)
         for place, field in enumerate(fields):
             row, pair = divmod(place, 2)
-            line = TypedLine(say(field.label), say(field.example))
+            line = FormLine(say(field.label), say(field.example))
             measured_by(line, field.guide)
             line.setMinimumHeight(theme.px(34))
-            line.entered.connect(lambda key=field.key: self._go_on(key))
+            line.went_on.connect(lambda key=field.key: self._go_on(key))
             line.escaped.connect(self.leave)
             line.textEdited.connect(lambda _: self.typed.emit())
             self.lines[field.key] = line
@@ -157,6 +157,6 @@ class ToolForm(Card):
         else:
             self.lines[keys[place]].setFocus(Qt.FocusReason.TabFocusReason)
 
-    def _mark(self, line: TypedLine, why: str) -> None:
+    def _mark(self, line: FormLine, why: str) -> None:
         set_tone(line, "refused", "true" if why else "false")
         line.setAccessibleDescription(why)

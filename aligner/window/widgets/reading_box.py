@@ -10,8 +10,7 @@ from collections.abc import Sequence
 from functools import lru_cache
 
 from PySide6.QtCore import QEvent, Qt, Signal
-from PySide6.QtGui import QFocusEvent, QKeyEvent
-from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLineEdit, QSizePolicy, QVBoxLayout
+from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QSizePolicy, QVBoxLayout
 
 from aligner.drawing.theme import Theme
 from aligner.language import begun, say, spoken
@@ -19,40 +18,10 @@ from aligner.sheet.quantities import Quantity
 from aligner.units import UnreadableQuantity
 from aligner.window.measuring.guides import measured_by
 from aligner.window.widgets.labels import label, set_tone
+from aligner.window.widgets.typed_line import ValueLine
 
 FEWEST_CELLS = 3
 _IN_A_ROW = 3
-
-
-class ReadingCell(QLineEdit):
-    """One reading. Enter goes on; Escape gives back what stood there."""
-
-    went_on = Signal()
-    left = Signal()
-
-    def __init__(self, name: str) -> None:
-        super().__init__()
-        self.setAccessibleName(name)
-        self.setAlignment(Qt.AlignmentFlag.AlignHCenter)
-        self.kept_text = ""
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            self.went_on.emit()
-        elif event.key() == Qt.Key.Key_Escape and self.text() != self.kept_text:
-            self.setText(self.kept_text)
-            self.textEdited.emit(self.kept_text)
-        else:
-            super().keyPressEvent(event)
-
-    def focusInEvent(self, event: QFocusEvent) -> None:
-        super().focusInEvent(event)
-        self.selectAll()
-
-    def focusOutEvent(self, event: QFocusEvent) -> None:
-        super().focusOutEvent(event)
-        if event.reason() != Qt.FocusReason.PopupFocusReason:
-            self.left.emit()
 
 
 class ReadingBox(QFrame):
@@ -86,7 +55,7 @@ class ReadingBox(QFrame):
         self._kind = kind
         self._unit = unit
         self._name = name
-        self._cells: list[ReadingCell] = []
+        self._cells: list[ValueLine] = []
         self._fewest = cells
         self._trouble = ""
         self._mean = label("", "value")
@@ -109,12 +78,12 @@ class ReadingBox(QFrame):
         self._grow_to(cells)
 
     @property
-    def first_cell(self) -> ReadingCell:
+    def first_cell(self) -> ValueLine:
         """Where typing begins."""
         return self._cells[0]
 
     @property
-    def cells(self) -> tuple[ReadingCell, ...]:
+    def cells(self) -> tuple[ValueLine, ...]:
         """The cells, in the order Enter walks them."""
         return tuple(self._cells)
 
@@ -148,9 +117,9 @@ class ReadingBox(QFrame):
         if self.has_refused_text or self._is_being_typed():
             return
         for cell, reading in zip(self._cells, readings, strict=False):
-            self._fill(cell, reading.said.removesuffix(f" {self._unit}"))
+            cell.fill(reading.said.removesuffix(f" {self._unit}"))
         for cell in self._cells[len(readings) :]:
-            self._fill(cell, "")
+            cell.fill("")
 
     def say_trouble(self, text: str) -> None:
         """Say at the box why its readings cannot be right; "" where they can."""
@@ -166,7 +135,7 @@ class ReadingBox(QFrame):
     def forget_typing(self) -> None:
         """Empty every cell: what was typed was meant for another job."""
         for cell in self._cells:
-            self._fill(cell, "")
+            cell.fill("")
         self._mark_refusals()
 
     def lay_by(self) -> tuple[str, ...] | None:
@@ -185,7 +154,7 @@ class ReadingBox(QFrame):
                 cell.kept_text = ""
                 cell.setText(text)
             else:
-                self._fill(cell, next(readings, ""))
+                cell.fill(next(readings, ""))
         self._mark_refusals()
 
     def go_to_first_empty(self) -> None:
@@ -198,19 +167,17 @@ class ReadingBox(QFrame):
             return False
         return super().event(event)
 
-    def _fill(self, cell: ReadingCell, text: str) -> None:
-        cell.kept_text = text
-        if cell.text() != text:
-            cell.setText(text)
-
     def _is_being_typed(self) -> bool:
-        return any(cell.text() != cell.kept_text for cell in self._cells)
+        return any(cell.is_being_typed for cell in self._cells)
 
     def _grow_to(self, count: int) -> None:
         while len(self._cells) < count:
             number = len(self._cells) + 1
-            cell = ReadingCell(say("{name}, reading {number}", name=self._name, number=number))
-            cell.setPlaceholderText(self._unit if not self._cells else "")
+            cell = ValueLine(
+                say("{name}, reading {number}", name=self._name, number=number),
+                self._unit if not self._cells else "",
+            )
+            cell.setAlignment(Qt.AlignmentFlag.AlignHCenter)
             cell.setMinimumWidth(self._theme.px(40))
             cell.setTextMargins(-3, 0, -3, 0)
             cell.textEdited.connect(self._say_typed)
@@ -227,7 +194,7 @@ class ReadingBox(QFrame):
                 readings.append(self._kind.typed(cell.text(), self._unit))
         return tuple(readings)
 
-    def _refusal_of(self, cell: ReadingCell) -> str:
+    def _refusal_of(self, cell: ValueLine) -> str:
         return _refusal(self._kind, cell.text(), self._unit, spoken())
 
     def _say_typed(self) -> None:
@@ -241,7 +208,7 @@ class ReadingBox(QFrame):
         readings = self._readings()
         for cell in self._cells:
             if not self._refusal_of(cell):
-                cell.kept_text = cell.text()
+                cell.end_typing()
         self.kept.emit(readings)
 
     def _mark_refusals(self) -> None:
@@ -257,7 +224,7 @@ class ReadingBox(QFrame):
         self._refusal.setVisible(bool(first))
         self.resized.emit()
 
-    def _go_on_from(self, cell: ReadingCell) -> None:
+    def _go_on_from(self, cell: ValueLine) -> None:
         place = self._cells.index(cell)
         if self._refusal_of(cell):
             self._mark_refusals()
