@@ -8,6 +8,7 @@ from aligner.assessment.tightening import TighteningAssessment
 from aligner.assessment.wrenches import ToolForStep, tools_of
 from aligner.fastening.joints import TorqueRange
 from aligner.job import Job, LogEntry, ticked_steps
+from aligner.job.log import recheck_key
 
 
 @dataclass(frozen=True)
@@ -68,8 +69,3 @@ def assess_rechecks(job: Job, tightening: TighteningAssessment) -> tuple[Recheck
             )
         )
     return tuple(rows)
-
-
-def recheck_key(fastener: str) -> str:
-    """The key of a fastener's row in the log."""
-    return f"recheck/{fastener}"

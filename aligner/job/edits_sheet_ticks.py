@@ -12,7 +12,7 @@ from datetime import datetime
 
 from aligner.job.edits_tighten import with_steps_opened
 from aligner.job.job import Job
-from aligner.job.log import Action, LogEntry, ticked_steps
+from aligner.job.log import Action, LogEntry, recheck_key, ticked_steps
 from aligner.language import marked, say
 from aligner.language.every_language import is_called
 from aligner.sheet import Fastener, Sheet
@@ -66,8 +66,8 @@ def with_fastener_renamed(job: Job, place: int, name: str) -> Job:
         return tuple(entry.with_changes(step=renamed_step(entry.step)) for entry in log)
 
     def renamed_step(step: str) -> str:
-        if step == _recheck(before):
-            return _recheck(fasteners[place])
+        if step == recheck_key(before.name):
+            return recheck_key(name)
         if is_step_of(step, before, job.sheet.fasteners):
             step = f"{_stem(fasteners[place])}{step.removeprefix(_stem(before))}"
         head, mark, tail = step.partition(f"/again after {before.name}")
@@ -102,9 +102,10 @@ def _opened(job: Job, fastener: Fastener, at: datetime, what: str) -> Job:
         step for step in ticked_steps(job.log) if is_step_of(step, fastener, job.sheet.fasteners)
     )
     job = with_steps_opened(job, steps, at, reason)
-    if _recheck(fastener) not in ticked_steps(job.prove.rechecks):
+    key = recheck_key(fastener.name)
+    if key not in ticked_steps(job.prove.rechecks):
         return job
-    entry = LogEntry(step=_recheck(fastener), action=Action.OPENED_AGAIN, at=at, reason=reason)
+    entry = LogEntry(step=key, action=Action.OPENED_AGAIN, at=at, reason=reason)
     prove = job.prove.with_changes(rechecks=(*job.prove.rechecks, entry))
     return job.with_changes(prove=prove)
 
@@ -140,11 +141,6 @@ def _bounds(fastener: Fastener, field: str) -> tuple[float, float, float] | None
 
 def _stem(fastener: Fastener) -> str:
     return f"{fastener.kind}/{fastener.name}"
-
-
-def _recheck(fastener: Fastener) -> str:
-    """The key of its row in the log of what is checked again on the road."""
-    return f"recheck/{fastener.name}"
 
 
 def _begins(step: str, stem: str) -> bool:

@@ -42,6 +42,11 @@ class LogEntry(Part):
     reason: str = ""
 
 
+def recheck_key(fastener: str) -> str:
+    """What the row of a fastener that is checked again on the road is called in its log."""
+    return f"recheck/{fastener}"
+
+
 def ticked_steps(log: tuple[LogEntry, ...]) -> dict[str, LogEntry]:
     """The steps that stand ticked after the whole log, each with the entry that ticked it."""
     ticked: dict[str, LogEntry] = {}

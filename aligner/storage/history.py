@@ -16,6 +16,7 @@ from functools import reduce
 from pathlib import Path
 from typing import Any
 
+from aligner.job.log import recheck_key
 from aligner.language import marked, say, say_count, with_decimal_sign
 from aligner.storage.places import JOB_ENDING
 
@@ -116,11 +117,8 @@ def _checks_due(sheet: dict[str, Any], proof: dict[str, Any]) -> str:
         for each in sheet.get("fasteners", ())
         if each.get("again_after")
     }
-    last = {
-        entry["step"].removeprefix("recheck/"): entry.get("action", "ticked")
-        for entry in proof.get("rechecks", ())
-    }
-    due = {name: after for name, after in asked.items() if last.get(name) != "ticked"}
+    last = {entry["step"]: entry.get("action", "ticked") for entry in proof.get("rechecks", ())}
+    due = {name: after for name, after in asked.items() if last.get(recheck_key(name)) != "ticked"}
     if not due:
         return ""
     distances = sorted({with_decimal_sign(after) for after in due.values()})

@@ -9,7 +9,6 @@ from hypothesis import example, given
 from hypothesis import strategies as st
 
 from aligner.assessment import assess
-from aligner.assessment.rechecks import recheck_key
 from aligner.assessment.wrenches import tools_of, wrench_of
 from aligner.errors import AlignerError
 from aligner.job import Adapter, Job, LogEntry, TorqueWrench
@@ -21,6 +20,7 @@ from aligner.job.edits_tighten import (
     without_adapter,
     without_wrench,
 )
+from aligner.job.log import recheck_key
 from aligner.sheet import Fastener, Side
 from aligner.sheet.quantities import Angle, Length, Ratio, Torque
 from tests.assessment.bench_jobs import BEGUN, fasteners, ticked, torque, true_job

@@ -7,7 +7,6 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from aligner.assessment.opened_again import with_dependents_opened
-from aligner.assessment.rechecks import recheck_key
 from aligner.assessment.sheet_changes import opened_by_the_sheet
 from aligner.assessment.tightening import plan_for
 from aligner.errors import AlignerError
@@ -28,6 +27,7 @@ from aligner.job.edits_sheet import (
     without_rule,
 )
 from aligner.job.edits_sheet_ticks import is_step_of, with_sheet
+from aligner.job.log import recheck_key
 from aligner.job.wrenches import WrenchChoice
 from aligner.sheet import Fastener, OrderRule, Sheet, Side
 from aligner.sheet.patterns import composed

@@ -6,9 +6,9 @@ from datetime import UTC, date, datetime
 
 import pytest
 
-from aligner.assessment.rechecks import recheck_key
 from aligner.data_files import demo
 from aligner.job.edits_prove import with_sign_off
+from aligner.job.log import recheck_key
 from aligner.storage.document_file import load_job, save_job
 from aligner.storage.history import JobState, job_row, jobs_in
 
