@@ -21,7 +21,7 @@ from aligner.assessment.stages import StageStanding, open_since_signed, stage_st
 from aligner.assessment.steering import SteeringAssessment, assess_steering
 from aligner.assessment.tightening import TighteningAssessment, assess_tightening
 from aligner.gauging import Verdict
-from aligner.job import Job, PlateReadings
+from aligner.job import Job
 from aligner.language import say
 from aligner.units.preferred import Preferred
 
@@ -100,14 +100,6 @@ class Assessment:
         from aligner.assessment.inspection import assess_inspection
 
         return assess_inspection(self.job)
-
-    @property
-    def plate_gap_mm(self) -> float | None:
-        """Mean gap under the plate, where the legs were checked with one."""
-        readings = self.job.align.in_line
-        if not isinstance(readings, PlateReadings) or not readings.gap:
-            return None
-        return sum(gap.value for gap in readings.gap) / len(readings.gap)
 
     @property
     def is_all_within(self) -> bool:

@@ -12,11 +12,6 @@ from aligner.language import marked, say
 from aligner.sheet.inspection import LimitOf
 from aligner.units.preferred import Preferred
 
-FINDING_WORDS = {
-    Finding.GOOD: marked("good"),
-    Finding.WATCH: marked("watch"),
-    Finding.REPLACE: marked("replace"),
-}
 #: A limit as the manual prints it: of what is measured, of the bend, of what is indicated.
 _LIMITS: dict[tuple[LimitKind, LimitOf | None], str] = {
     (LimitKind.MOST, None): marked("at most {size}"),
@@ -73,7 +68,7 @@ def finding_words(standing: PlaceStanding) -> str:
         return ""
     if finding is Finding.REPLACE:
         return say("replace, still due") if standing.is_due else say("replaced, new part fitted")
-    return say(FINDING_WORDS[finding])
+    return say(finding.value)
 
 
 def number_words(standing: PlaceStanding, show: Preferred) -> str:

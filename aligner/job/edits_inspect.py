@@ -129,10 +129,9 @@ def _day_of(job: Job, found: Found) -> date | None:
 
 def _with_found(job: Job, found: Found) -> Job:
     before = job.inspect.found
-    if any(each.place == found.place for each in before):
-        changed = (found if each.place == found.place else each for each in before)
-    else:
-        changed = (each for each in (*before, found))
+    changed = [found if each.place == found.place else each for each in before]
+    if found not in changed:
+        changed.append(found)
     kept = tuple(each for each in changed if not each.is_empty or each.gauge)
     if kept == before:
         return job

@@ -135,7 +135,7 @@ def with_untick(job: Job, step: str, at: datetime, reason: str) -> Job:
     """The job with a step unticked, that is loosened or not done; both entries stay in the log.
 
     What else is open again because of it is added by
-    `aligner.assessment.ticks.with_dependents_opened`.
+    `aligner.assessment.opened_again.with_dependents_opened`.
 
     Raises:
         AlignerError: the step is not ticked, or no reason is given.

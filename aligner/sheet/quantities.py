@@ -158,14 +158,6 @@ class Angle(Quantity):
     dimension = units.ANGLE
 
 
-class SignedAngle(Quantity):
-    """An angle with a sign; `value` in degrees."""
-
-    __slots__ = ()
-    dimension = units.ANGLE
-    signed = True
-
-
 class Ratio(Quantity):
     """A share or a tolerance; `value` in per cent."""
 

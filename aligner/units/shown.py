@@ -6,7 +6,7 @@ ever for the eye: documents keep what was typed.
 
 from __future__ import annotations
 
-from aligner.language import decimal_sign, with_decimal_sign, written
+from aligner.language import decimal_sign, with_decimal_sign
 from aligner.units.dimension import LENGTH, TORQUE, VOLUME
 from aligner.units.unit import Dimension, factor
 
@@ -64,9 +64,13 @@ def rounded(number: float, decimals: int) -> str:
     return with_decimal_sign(text.replace("-", "−"))
 
 
-def unrounded(number: float) -> str:
-    """A number with the decimals it has, up to six digits: "45", "22.5"."""
-    return written(number)
+def as_fine(number: str, other: str) -> str:
+    """A number written with as many decimals as another has, at least: "25" beside "23.1"."""
+    sign = decimal_sign()
+    lacks = len(other.partition(sign)[2]) - len(number.partition(sign)[2])
+    if lacks <= 0:
+        return number
+    return f"{number}{'' if sign in number else sign}{'0' * lacks}"
 
 
 #: The dimensions for which a person has a choice of unit, with the symbols on offer.
