@@ -14,22 +14,13 @@ from typing import Literal
 
 from aligner.errors import AlignerError
 from aligner.language import marked, say, written
-
-_STANDARD_GRAVITY = 9.80665  # m/s2, exact: 3rd CGPM, 1901
-_POUND_KG = 0.45359237  # exact since the yard and pound agreement of 1959
-_FOOT_M = 0.3048  # exact since the same
-_POUND_FORCE_N = _POUND_KG * _STANDARD_GRAVITY
+from aligner.units import TORQUE, factor
 
 #: N·m in one of each unit a torque is printed in, the commoner ones in manuals first (common
-#: practice, no source). All exact; NIST SP 811 (2008) appendix B.8.
+#: practice, no source).
 NEWTON_METRES_PER_UNIT = {
-    "N·m": 1.0,
-    "lbf·ft": _POUND_FORCE_N * _FOOT_M,
-    "lbf·in": _POUND_FORCE_N * _FOOT_M / 12,
-    "kgf·m": _STANDARD_GRAVITY,
-    "kgf·cm": _STANDARD_GRAVITY / 100,
-    "daN·m": 10.0,
-    "N·cm": 0.01,
+    unit: factor(TORQUE, unit)
+    for unit in ("N·m", "lbf·ft", "lbf·in", "kgf·m", "kgf·cm", "daN·m", "N·cm")
 }
 
 _DIGITS = re.compile(r"[0-9]+(?:[.,](?P<decimals>[0-9]+))?")

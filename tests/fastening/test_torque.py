@@ -11,7 +11,7 @@ from aligner.fastening.torque import (
     printed_pair_disagreement,
     printed_torque,
 )
-from aligner.units import TORQUE, factor
+from aligner.units import TORQUE
 
 
 def line(low, high, unit):
@@ -24,11 +24,6 @@ def alone(number, unit):
 
 def test_units_are_those_people_may_type():
     assert set(NEWTON_METRES_PER_UNIT) == {unit.symbol for unit in TORQUE.units}
-
-
-@pytest.mark.parametrize("unit", list(NEWTON_METRES_PER_UNIT))
-def test_factors_are_those_of_the_units_library(unit):
-    assert newton_metres_per(unit) == pytest.approx(factor(TORQUE, unit), rel=1e-15)
 
 
 @pytest.mark.parametrize(
