@@ -16,7 +16,7 @@ ALLOWED = {
     "units": set(),
     "gauging": set(),
     "geometry": set(),
-    "fastening": set(),
+    "fastening": {"units"},
     "legs": set(),
     "sheet": {"units"},
     "job": {"sheet", "units", "gauging", "geometry"},
