@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from aligner.assessment.readings import gauge_of, judged, mean_of
+from aligner.assessment.readings import gauge_of, judged, mean_mm, mean_of
 from aligner.gauging import Estimate, difference
 from aligner.job import Job
 from aligner.language import marked, say
@@ -117,7 +117,7 @@ def sag_words(job: Job, load: str, show: Preferred) -> str:
     loaded = getattr(sag, load)
     if not (sag.extended and loaded):
         return ""
-    size = _mean(sag.extended) - _mean(loaded)
+    size = mean_mm(sag.extended) - mean_mm(loaded)
     if size < 0:
         return say(_SAG_MISREAD[load])
     return show.show_length(size)
@@ -148,7 +148,3 @@ def _sized(value_mm: float, expanded_mm: float | None, show: Preferred) -> str:
     if expanded_mm is None:
         return shown
     return f"{shown.split(' ', 1)[0]} ± {show.show_length(expanded_mm, fine=1)}"
-
-
-def _mean(readings: Sequence[Quantity]) -> float:
-    return sum(reading.value for reading in readings) / len(readings)

@@ -19,9 +19,9 @@ from aligner.assessment.readings import (
     judged,
     mean_of,
     odd_reading,
-    other_gauges,
     proved,
     unproved,
+    usable_gauges,
 )
 from aligner.errors import AlignerError
 from aligner.gauging import (
@@ -171,12 +171,12 @@ def oil_advice(job: Job, oil: OilAssessment) -> Advice | None:
     ]
     if oil.difference is not None and oil.terms is not None:
         candidates.append((oil.difference, oil.terms.terms))
-    others = [gauge for gauge in other_gauges(job) if gauge.name != job.build.gauge]
+    listed = usable_gauges(job)
     for found, terms in candidates:
         if found.verdict is Verdict.UNSETTLED and found.tolerance is not None:
             try:
                 advice = settling_advice(
-                    terms, found.tolerance, value=found.value, other_gauges=others
+                    terms, found.tolerance, value=found.value, other_gauges=listed
                 )
             except AlignerError:
                 return None

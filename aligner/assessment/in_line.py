@@ -16,8 +16,8 @@ from aligner.assessment.readings import (
     gauge_of,
     gravest,
     judged,
-    other_gauges,
     unproved,
+    usable_gauges,
 )
 from aligner.errors import AlignerError
 from aligner.gauging import Advice, Term, Verdict, combine, settling_advice
@@ -125,8 +125,8 @@ def _assess_readings(job: Job, readings: InLineReadings | None) -> InLineAssessm
     result, terms = _held_to_tolerance(job, readings, measured, notices)
     advice = None
     if result and result.verdict is Verdict.UNSETTLED and result.tolerance is not None:
-        others = other_gauges(job)
-        advice = settling_advice(terms, result.tolerance, value=result.value, other_gauges=others)
+        listed = usable_gauges(job)
+        advice = settling_advice(terms, result.tolerance, value=result.value, other_gauges=listed)
     verdict = result.verdict if result else Verdict.MISSING
     unproved_yet = unproved(verdict, gauge_of(job, readings.gauge if readings else None))
     return InLineAssessment(

@@ -11,15 +11,16 @@ from aligner.assessment.readings import (
     gauge_of,
     gravest,
     judged,
+    mean_mm,
     mean_of,
     odd_reading,
-    other_gauges,
     unproved,
+    usable_gauges,
 )
 from aligner.errors import AlignerError
 from aligner.gauging import Advice, Difference, Estimate, Term, Verdict, difference, settling_advice
 from aligner.geometry import Moves, Policy, moves
-from aligner.job import Job, ProtrusionReadings
+from aligner.job import Job
 from aligner.language import marked, say
 from aligner.sheet.quantities import SignedLength
 from aligner.units.shown import rounded
@@ -171,12 +172,7 @@ def mean_as_found(job: Job) -> float | None:
     found = job.as_found.protrusion
     if not (found.left and found.right):
         return None
-    return (_mean(found, "left") + _mean(found, "right")) / 2
-
-
-def _mean(readings: ProtrusionReadings, side: str) -> float:
-    values = [reading.value for reading in getattr(readings, side)]
-    return float(sum(values) / len(values))
+    return (mean_mm(found.left) + mean_mm(found.right)) / 2
 
 
 def _goal_mm(policy: Policy, target_mm: float | None, as_found_mm: float | None) -> float | None:
@@ -192,14 +188,14 @@ def _advice(
     on_goal: list[Judged],
     legs: tuple[Estimate, Estimate],
 ) -> Advice | None:
-    others = other_gauges(job)
+    listed = usable_gauges(job)
     if whole.tolerance is None:
         return None
     if whole.verdict is Verdict.UNSETTLED:
-        return settling_advice(unlike.terms, whole.tolerance, other_gauges=others)
+        return settling_advice(unlike.terms, whole.tolerance, other_gauges=listed)
     for leg, goal in zip(legs, on_goal, strict=False):
         if goal.verdict is Verdict.UNSETTLED:
             return settling_advice(
-                [Term(1.0, leg)], whole.tolerance, value=goal.value, other_gauges=others
+                [Term(1.0, leg)], whole.tolerance, value=goal.value, other_gauges=listed
             )
     return None

@@ -80,7 +80,7 @@ def gauge_refusal(name: str, gauge: Gauge) -> str:
     return ""
 
 
-def other_gauges(job: Job) -> list[gauging.Gauge]:
+def usable_gauges(job: Job) -> list[gauging.Gauge]:
     """Every gauge on the job's list that can be reckoned with, for what would settle a verdict."""
     found = (gauge_of(job, name) for name in job.gauges)
     return [gauge for gauge in found if gauge is not None]
@@ -142,6 +142,11 @@ def proved(judgement: Judgement, gauge: gauging.Gauge | None) -> Judgement:
 def mean_of(readings: Sequence[Quantity], gauge: gauging.Gauge | None) -> Estimate | None:
     """The estimate from some readings; `None` where there is none."""
     return estimate([reading.value for reading in readings], gauge) if readings else None
+
+
+def mean_mm(readings: Sequence[Quantity]) -> float:
+    """The mean of some readings, one or more; what it is worth, `mean_of` says."""
+    return estimate([reading.value for reading in readings], None).value_mm
 
 
 def odd_reading(

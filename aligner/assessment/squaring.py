@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from aligner.assessment.notice import Notice, attention
-from aligner.assessment.readings import Judged, gauge_of, gravest, judged, other_gauges, unproved
+from aligner.assessment.readings import Judged, gauge_of, gravest, judged, unproved, usable_gauges
 from aligner.assessment.squaring_pair import WHERE, PairAssessment, assess_pair
 from aligner.assessment.squaring_together import disagreement, turn_of, with_residuals
 from aligner.gauging import Advice, Verdict, settling_advice
@@ -149,12 +149,12 @@ def _advice(
     whole: Judged | None,
     length_mm: float | None,
 ) -> Advice | None:
-    others = other_gauges(job)
+    listed = usable_gauges(job)
     if whole is not None and whole.tolerance is not None:
         if whole.verdict is not Verdict.UNSETTLED or len(turned) != 1:
             return None
         return settling_advice(
-            turned[0].terms, whole.tolerance, value=whole.value, other_gauges=others
+            turned[0].terms, whole.tolerance, value=whole.value, other_gauges=listed
         )
     if length_mm is None:
         return None
@@ -164,6 +164,6 @@ def _advice(
                 pair.difference_terms,
                 length_mm,
                 value=pair.difference.value,
-                other_gauges=others,
+                other_gauges=listed,
             )
     return None

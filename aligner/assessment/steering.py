@@ -11,6 +11,7 @@ from dataclasses import dataclass
 
 from aligner.assessment.notice import Notice, refused
 from aligner.assessment.protrusion import ProtrusionAssessment, mean_as_found
+from aligner.assessment.readings import mean_mm
 from aligner.errors import AlignerError
 from aligner.geometry import (
     Handling,
@@ -115,7 +116,8 @@ def assess_steering(job: Job, protrusion: ProtrusionAssessment) -> SteeringAsses
                 left_over = difference.value + moves.left_mm - moves.right_mm
                 corrected_leaning = _leaning(job, left_over)
         if found_mm is not None:
-            found_leaning = _leaning(job, _difference_as_found(job))
+            heights = job.as_found.protrusion
+            found_leaning = _leaning(job, mean_mm(heights.left) - mean_mm(heights.right))
         if geometry is not None:
             sheet = raised(geometry, 0.0)
             now = raised(geometry, _rise(now_mm, standard))
@@ -162,13 +164,6 @@ def _leaning(job: Job, difference_mm: float) -> tuple[float | None, float | None
         return _UNKNOWN
     lean = axle_lean_deg(difference_mm, spacing.value)
     return lean, patch_shift_mm(lean, radius.value) if radius else None
-
-
-def _difference_as_found(job: Job) -> float:
-    """Left less right before stripping, from the means of both legs; mm."""
-    found = job.as_found.protrusion
-    left, right = ([reading.value for reading in leg] for leg in (found.left, found.right))
-    return sum(left) / len(left) - sum(right) / len(right)
 
 
 def _rise(height_mm: float | None, standard_mm: float | None) -> float:

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 
 from aligner.assessment import Assessment, Level
 from aligner.assessment.as_found import estimate_words
 from aligner.assessment.findings import findings
+from aligner.assessment.readings import mean_mm
 from aligner.gauging import Estimate
 from aligner.job import Job, SquaringPair
 from aligner.job.inspect import Finding
@@ -233,15 +234,10 @@ def _pair(pair: SquaringPair, show: Preferred) -> str:
 def _mean(readings: Sequence[Quantity], show: Preferred) -> str:
     if not readings:
         return say("not read")
-    return f"{show.show_length(_mean_mm(readings), fine=1)} ({len(readings)})"
+    return f"{show.show_length(mean_mm(readings), fine=1)} ({len(readings)})"
 
 
 def _unlike(left: Sequence[Quantity], right: Sequence[Quantity], show: Preferred) -> str:
     if not left or not right:
         return ""
-    return show.show_length(_mean_mm(left) - _mean_mm(right), fine=1)
-
-
-def _mean_mm(readings: Iterable[Quantity]) -> float:
-    values = [reading.value for reading in readings]
-    return sum(values) / len(values)
+    return show.show_length(mean_mm(left) - mean_mm(right), fine=1)

@@ -3,7 +3,7 @@
 import pytest
 
 from aligner.assessment import assess
-from aligner.assessment.readings import gauge_refusal, other_gauges
+from aligner.assessment.readings import gauge_refusal, usable_gauges
 from aligner.data_files import demo
 from aligner.job import Gauge
 from aligner.job.edits_gauges import with_gauge
@@ -29,7 +29,7 @@ def test_a_gauge_of_noughts_is_said_and_the_rest_is_assessed(job):
 def test_a_gauge_of_noughts_on_the_list_is_no_advice(job):
     listed = with_gauge(job, "blank", Gauge())
 
-    assert "blank" not in [gauge.name for gauge in other_gauges(listed)]
+    assert "blank" not in [gauge.name for gauge in usable_gauges(listed)]
     assert assess(listed).protrusion == assess(job).protrusion
 
 
