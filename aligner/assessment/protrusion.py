@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from aligner.assessment.notice import Notice, attention, refused
 from aligner.assessment.readings import (
@@ -18,7 +18,16 @@ from aligner.assessment.readings import (
     usable_gauges,
 )
 from aligner.errors import AlignerError
-from aligner.gauging import Advice, Difference, Estimate, Term, Verdict, difference, settling_advice
+from aligner.gauging import (
+    Advice,
+    Difference,
+    Estimate,
+    Gauge,
+    Term,
+    Verdict,
+    difference,
+    settling_advice,
+)
 from aligner.geometry import Moves, Policy, moves
 from aligner.job import Job
 from aligner.language import marked, say
@@ -79,8 +88,7 @@ class ProtrusionAssessment:
 def assess_protrusion(job: Job) -> ProtrusionAssessment:
     """The protrusion readings of a job's present attempt, assessed."""
     readings = job.align.protrusion
-    target = job.sheet.protrusion.target
-    policy = readings.policy or (Policy.TO_TARGET if target else Policy.SHARE)
+    policy = readings.policy or (Policy.TO_TARGET if job.sheet.protrusion.target else Policy.SHARE)
     gauge = gauge_of(job, readings.gauge)
     left, right = mean_of(readings.left, gauge), mean_of(readings.right, gauge)
     notices = list(odd_reading(readings.left, gauge, f"{WHERE}.left"))
@@ -92,57 +100,56 @@ def assess_protrusion(job: Job) -> ProtrusionAssessment:
             absent = "left" if left is None else "right"
             notices.append(attention(f"{WHERE}.{absent}", say(_NOT_MEASURED[absent])))
         return ProtrusionAssessment(left, right, policy, notices=tuple(notices))
+    found = _of_both_legs(job, (left, right), policy, gauge)
+    return replace(found, notices=(*notices, *found.notices))
 
-    tolerance = job.sheet.protrusion.tolerance
-    tolerance_mm = tolerance.value if tolerance else None
-    if tolerance is None:
+
+def _of_both_legs(
+    job: Job, legs: tuple[Estimate, Estimate], policy: Policy, gauge: Gauge | None
+) -> ProtrusionAssessment:
+    """What two legs come to that are both read."""
+    limits, as_found = job.sheet.protrusion, mean_as_found(job)
+    target_mm = limits.target.value if limits.target else None
+    tolerance_mm = limits.tolerance.value if limits.tolerance else None
+    notices: list[Notice] = []
+    if limits.tolerance is None:
         text = say("The sheet gives no tolerance for protrusion.")
         notices.append(attention("sheet.protrusion.tolerance", text))
-    unlike = difference(left, right, same_gauge=gauge is not None)
+    unlike = difference(*legs, same_gauge=gauge is not None)
     whole = judged(
         unlike.value_mm, unlike.standard_uncertainty_mm, unlike.degrees_of_freedom, tolerance_mm
     )
-    as_found = mean_as_found(job)
-    goal_mm = _goal_mm(policy, target.value if target else None, as_found)
+    goal_mm = _goal_mm(policy, target_mm, as_found)
+    on_goal = [] if goal_mm is None else [_against(leg, goal_mm, tolerance_mm) for leg in legs]
     move: Moves | None = None
     try:
-        move = moves(
-            left.value_mm, right.value_mm, policy, target.value if target else None, as_found
-        )
+        move = moves(legs[0].value_mm, legs[1].value_mm, policy, target_mm, as_found)
     except AlignerError as error:
         notices.append(refused(f"{WHERE}.policy", error))
-    on_goal = [
-        judged(
-            leg.value_mm - goal_mm,
-            leg.standard_uncertainty_mm,
-            leg.degrees_of_freedom,
-            tolerance_mm,
-        )
-        for leg in (left, right)
-        if goal_mm is not None
-    ]
-    if move is not None and target is not None and policy is not Policy.TO_TARGET:
-        notices += _off_target((left, right), target, tolerance_mm)
-    verdict = gravest(
-        whole.verdict,
-        *(leg.verdict for leg in on_goal),
-        # Legs that are alike are not yet at the height that was chosen and is not known.
-        *(() if move is not None else (Verdict.MISSING,)),
-    )
+    if move is not None and limits.target is not None and policy is not Policy.TO_TARGET:
+        notices += _off_target(legs, limits.target, tolerance_mm)
+    # Legs that are alike are not yet at the height that was chosen and is not known.
+    unknown = () if move is not None else (Verdict.MISSING,)
+    verdict = gravest(whole.verdict, *(leg.verdict for leg in on_goal), *unknown)
     unproved_yet = unproved(verdict, gauge)
     return ProtrusionAssessment(
-        left=left,
-        right=right,
-        policy=policy,
+        *legs,
+        policy,
         difference=whole,
         left_against_goal=on_goal[0] if on_goal else None,
         right_against_goal=on_goal[1] if on_goal else None,
         goal_mm=goal_mm,
         moves=move,
         verdict=Verdict.UNSETTLED if unproved_yet else verdict,
-        advice=unproved_yet or _advice(job, whole, unlike, on_goal, (left, right)),
+        advice=unproved_yet or _advice(job, whole, unlike, on_goal, legs),
         notices=tuple(notices),
     )
+
+
+def _against(leg: Estimate, height_mm: float, tolerance_mm: float | None) -> Judged:
+    """A leg less a height it should have, judged."""
+    off_mm = leg.value_mm - height_mm
+    return judged(off_mm, leg.standard_uncertainty_mm, leg.degrees_of_freedom, tolerance_mm)
 
 
 def _off_target(
@@ -151,11 +158,10 @@ def _off_target(
     """What to say where the sheet has a target, and the choice of which leg goes where has not."""
     off = []
     for side, leg in zip(("left", "right"), legs, strict=True):
-        apart = leg.value_mm - target.value
-        found = judged(apart, leg.standard_uncertainty_mm, leg.degrees_of_freedom, tolerance_mm)
+        found = _against(leg, target.value, tolerance_mm)
         if tolerance_mm is not None and found.verdict is not Verdict.WITHIN:
-            words = _OVER if apart > 0 else _UNDER
-            off.append(say(words[side], size=f"{rounded(abs(apart), 1)} mm"))
+            words = _OVER if found.value > 0 else _UNDER
+            off.append(say(words[side], size=f"{rounded(abs(found.value), 1)} mm"))
     if not off:
         return ()
     text = say(

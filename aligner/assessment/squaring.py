@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from aligner.assessment.notice import Notice, attention
@@ -69,22 +70,42 @@ def assess_squaring(job: Job) -> SquaringAssessment:
     if together is not None:
         pairs = with_residuals(job, pairs, together)
     whole = judged(turn[0], turn[1], dof, angle_deg) if turn else None
+    if angle_deg is not None and whole is None:
+        notices.append(_no_angle())
+    verdict = _verdict(pairs, whole, length_mm, notices)
+    notices += _not_measured_yet(pairs)
+    disagree = together is not None and together.is_contradicted
+    if disagree and together is not None:
+        notices.append(disagreement(together))
+        if verdict is Verdict.WITHIN:
+            verdict = Verdict.UNSETTLED
+    read = (each for each in job.align.squaring if each.left and each.right)
+    unproved_yet = unproved(verdict, *(gauge_of(job, each.gauge) for each in read))
+    advice = unproved_yet or _advice(job, turned, measured, whole, length_mm)
+    return SquaringAssessment(
+        pairs=pairs,
+        turn=whole,
+        consistency_p=together.consistency_p if together else None,
+        odd_pair=together.odd_pair if together else None,
+        disagree=disagree,
+        verdict=Verdict.UNSETTLED if unproved_yet else verdict,
+        advice=None if disagree else advice,
+        notices=tuple(notices),
+        not_read=tuple(pair.name for pair in pairs if pair.left is None or pair.right is None),
+    )
+
+
+def _verdict(
+    pairs: Sequence[PairAssessment],
+    turn: Judged | None,
+    length_mm: float | None,
+    notices: list[Notice],
+) -> Verdict:
+    """Of all pairs that are read: what one cannot tell, another must not pass in its stead."""
+    verdict = turn.verdict if turn is not None else Verdict.MISSING
     if length_mm is not None:
-        verdict = gravest(*(pair.difference.verdict for pair in measured if pair.difference))
-    elif whole is not None:
-        verdict = whole.verdict
-    else:
-        verdict = Verdict.MISSING
-        if angle_deg is not None:
-            notices.append(
-                attention(
-                    f"{WHERE}[0].bracket_reach",
-                    say(
-                        "The tolerance is an angle, and the angle needs the four dimensions of the "
-                        "points: give them, or give the tolerance as a length."
-                    ),
-                )
-            )
+        measured = (pair.difference for pair in pairs if pair.change is not None)
+        verdict = gravest(*(difference.verdict for difference in measured if difference))
     not_held = [
         pair
         for pair in pairs
@@ -93,37 +114,31 @@ def assess_squaring(job: Job) -> SquaringAssessment:
         and (pair.change is None or (length_mm is None and pair.turn_deg is None))
     ]
     if not_held and verdict is Verdict.WITHIN:
-        # What one pair cannot tell, another must not pass in its stead.
-        verdict = Verdict.MISSING
         notices += _why_not_held(not_held)
-    not_read = tuple(pair.name for pair in pairs if pair.left is None or pair.right is None)
-    for place, pair in enumerate(pairs):
-        if pair.left is None and pair.right is None:
-            text = say(
-                "“{pair}” is not measured yet: measure it, or take the pair off.", pair=pair.name
-            )
-            notices.append(attention(f"{WHERE}[{place}]", text))
-    disagree = together is not None and together.is_contradicted
-    if disagree and together is not None:
-        notices.append(disagreement(together))
-        if verdict is Verdict.WITHIN:
-            verdict = Verdict.UNSETTLED
-    read = (each for each in job.align.squaring if each.left and each.right)
-    unproved_yet = unproved(verdict, *(gauge_of(job, each.gauge) for each in read))
-    if unproved_yet:
-        verdict = Verdict.UNSETTLED
-    advice = unproved_yet or _advice(job, turned, measured, whole, length_mm)
-    return SquaringAssessment(
-        pairs=pairs,
-        turn=whole,
-        consistency_p=together.consistency_p if together else None,
-        odd_pair=together.odd_pair if together else None,
-        disagree=disagree,
-        verdict=verdict,
-        advice=None if disagree else advice,
-        notices=tuple(notices),
-        not_read=not_read,
+        return Verdict.MISSING
+    return verdict
+
+
+def _no_angle() -> Notice:
+    return attention(
+        f"{WHERE}[0].bracket_reach",
+        say(
+            "The tolerance is an angle, and the angle needs the four dimensions of the "
+            "points: give them, or give the tolerance as a length."
+        ),
     )
+
+
+def _not_measured_yet(pairs: Sequence[PairAssessment]) -> list[Notice]:
+    """Pairs on the list that were passed over, while another is read."""
+    return [
+        attention(
+            f"{WHERE}[{place}]",
+            say("“{pair}” is not measured yet: measure it, or take the pair off.", pair=pair.name),
+        )
+        for place, pair in enumerate(pairs)
+        if pair.left is None and pair.right is None
+    ]
 
 
 def _why_not_held(pairs: list[PairAssessment]) -> list[Notice]:
