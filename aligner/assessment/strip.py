@@ -196,9 +196,7 @@ def assess_strip(job: Job) -> StripAssessment:
 
 @lru_cache(maxsize=2)
 def _plan_for(of: TheVery, language: str) -> Plan:
-    kind = of.sheet.fork.kind
-    fork = kind.value if kind else ""
-    return _planned(joints_of(of.sheet), rules_of(of.sheet), fork, language)
+    return _planned(joints_of(of.sheet), rules_of(of.sheet), of.sheet.fork.kind.value, language)
 
 
 @lru_cache(maxsize=16)

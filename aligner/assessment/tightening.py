@@ -114,26 +114,7 @@ def assess_tightening(
         text = say("There is no list until the rules agree: {error}.", error=error)
         return TighteningAssessment(notices=(attention("sheet.rules", text), *told))
     tools = tools_of(job)
-    specified = {step.joint: step for step in made.steps if step.low_nm is not None}
-    done = ticked_steps(job.log)
-    standings: list[StepStanding] = []
-    has_next = False
-    done_since: dict[str, list[LogEntry]] = {}
-    for number, step in enumerate(made.steps, start=1):
-        entry = done.get(step.key)
-        if entry is not None:
-            state = StepState.DONE
-        else:
-            state = StepState.LATER if has_next else StepState.NEXT
-            has_next = True
-        waits_for = _waits_for(job, step, made.steps, verdicts, done_since, now)
-        tool = _tool_for(tools, step, step if step.fraction == 1 else specified.get(step.joint))
-        standings.append(StepStanding(number, step, state, entry, waits_for, tool))
-        if step.kind == "hold" and step.reads is not None:
-            done_since[step.reads] = []
-        elif step.kind == "torque" and entry is not None:
-            for entries in done_since.values():
-                entries.append(entry)
+    standings = _standings(job, made, tools, verdicts, now)
     notices = (
         *told,
         *clock_notices(job, now),
@@ -146,6 +127,30 @@ def assess_tightening(
         *(note("sheet.rules", str(text)) for text in made.overridden),
     )
     return TighteningAssessment(tuple(standings), notices, made.rechecks)
+
+
+def _standings(
+    job: Job, made: Plan, tools: Tools, verdicts: dict[str, Verdict], now: datetime | None
+) -> list[StepStanding]:
+    """Where each step of a plan stands by the log, and with what it is tightened."""
+    specified = {step.joint: step for step in made.steps if step.low_nm is not None}
+    done = ticked_steps(job.log)
+    standings: list[StepStanding] = []
+    has_next = False
+    done_since: dict[str, list[LogEntry]] = {}
+    for number, step in enumerate(made.steps, start=1):
+        entry = done.get(step.key)
+        state = StepState.DONE if entry else StepState.LATER if has_next else StepState.NEXT
+        has_next = has_next or entry is None
+        waits_for = _waits_for(job, step, made.steps, verdicts, done_since, now)
+        tool = _tool_for(tools, step, step if step.fraction == 1 else specified.get(step.joint))
+        standings.append(StepStanding(number, step, state, entry, waits_for, tool))
+        if step.kind == "hold" and step.reads is not None:
+            done_since[step.reads] = []
+        elif step.kind == "torque" and entry is not None:
+            for entries in done_since.values():
+                entries.append(entry)
+    return standings
 
 
 def _tool_for(tools: Tools, step: Step, full: Step | None) -> ToolForStep | None:
