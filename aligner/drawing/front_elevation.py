@@ -14,11 +14,7 @@ from PySide6.QtGui import QPainter, QPen
 
 from aligner.drawing.strokes import center_line, outline
 from aligner.drawing.theme import Theme
-
-#: Stand-ins where the sheet gives no dimension, so that there is a drawing at all; mm.
-_LEG_SPACING_MM = 200.0
-_BRACKET_SPACING_MM = 190.0
-_TUBE_MM = 38.0
+from aligner.drawing.usual import bracket_spacing_mm, leg_spacing_mm, tube_mm
 
 _TOP_PLATE_MM = 26.0
 _LOWER_PLATE_MM = 34.0
@@ -118,9 +114,9 @@ def front_elevation(
         has_long_sliders: whether the sliders take what height is left over, not a short piece.
         has_handlebar_above: whether room is left for a handlebar over the top bracket.
     """
-    spacing = _sensible(proportions.leg_spacing_mm, _LEG_SPACING_MM, 100.0, 400.0)
-    between = _sensible(proportions.bracket_spacing_mm, _BRACKET_SPACING_MM, 80.0, 400.0)
-    tube = _sensible(proportions.tube_mm, _TUBE_MM, 22.0, 65.0)
+    spacing = leg_spacing_mm(proportions.leg_spacing_mm)
+    between = bracket_spacing_mm(proportions.bracket_spacing_mm)
+    tube = tube_mm(proportions.tube_mm)
     is_upside_down = proportions.is_upside_down
     slider_across = tube * (0.74 if is_upside_down else 1.3)
     over_the_clamp = 2 * 15.0
@@ -266,8 +262,3 @@ def _stubs(
     half = (left_mm - right_mm) / 2 * exaggeration(left_mm - right_mm, uncertainty_mm)
     half = max(-_STUB_MM, min(_STUB_MM, half))
     return _STUB_MM + half, _STUB_MM - half
-
-
-def _sensible(given: float | None, otherwise: float, low: float, high: float) -> float:
-    """A dimension to draw by: kept between bounds, so that a slip still leaves a picture."""
-    return min(max(given, low), high) if given else otherwise

@@ -14,9 +14,8 @@ from PySide6.QtGui import QPainter, QPen, QPolygonF
 
 from aligner.drawing.strokes import WIDE, center_line, outline
 from aligner.drawing.theme import Theme
+from aligner.drawing.usual import BRACKET_OFFSET_MM, kept, leg_spacing_mm, tube_mm
 
-_LEG_SPACING_MM = 200.0
-_OFFSET_MM = 35.0
 _REACH_MM = 60.0
 _BRACKET_HALF_WIDTH_MM = 85.0
 _SETBACK_MM = 60.0
@@ -102,11 +101,11 @@ def plan_view(
         uncertainty_deg: its expanded uncertainty, drawn as an arc at each end of the bracket.
     """
     p = proportions
-    spacing = _kept(p.leg_spacing_mm, _LEG_SPACING_MM, 100, 400)
-    reach = _kept(p.bracket_reach_mm, _REACH_MM, -100, 200)
-    half = _kept(p.bracket_half_width_mm, _BRACKET_HALF_WIDTH_MM, 20, 250)
-    setback = _kept(p.frame_setback_mm, _SETBACK_MM, 10, 300)
-    frame_half = _kept(p.frame_half_width_mm, _FRAME_HALF_WIDTH_MM, 10, 200)
+    spacing = leg_spacing_mm(p.leg_spacing_mm)
+    reach = _reach_mm(p)
+    half = kept(p.bracket_half_width_mm, _BRACKET_HALF_WIDTH_MM, 20, 250)
+    setback = kept(p.frame_setback_mm, _SETBACK_MM, 10, 300)
+    frame_half = kept(p.frame_half_width_mm, _FRAME_HALF_WIDTH_MM, 10, 200)
     factor = turn_exaggeration(turn_deg, uncertainty_deg)
     drawn = max(-40.0, min(40.0, (turn_deg or 0.0) * factor))
     spread = (
@@ -148,21 +147,37 @@ def place(axis: QPointF, scale: float, turn_deg: float, ahead_mm: float, left_mm
 
 def paint_plan_view(painter: QPainter, theme: Theme, view: PlanView) -> None:
     """Paint the bracket with its legs and stem, the frame points, and the two distances."""
-    p = view.proportions
-    spacing = _kept(p.leg_spacing_mm, _LEG_SPACING_MM, 100, 400)
-    offset = _kept(p.bracket_offset_mm, _OFFSET_MM, -20, 80)
-    tube = _kept(p.tube_mm, 38.0, 22, 65)
-    reach = _kept(p.bracket_reach_mm, _REACH_MM, -100, 200)
+    ahead = max(_reach_mm(view.proportions), 60.0) + 12
     center_line(
         painter,
         theme,
-        QPointF(view.axis.x(), view.axis.y() - (max(reach, 60.0) + 12) * view.scale),
+        QPointF(view.axis.x(), view.axis.y() - ahead * view.scale),
         QPointF(view.axis.x(), view.left_frame.y()),
     )
+    _paint_bracket(painter, theme, view)
+    if view.spread_deg:
+        _paint_whiskers(painter, theme, view)
+    for frame, bracket in (
+        (view.left_frame, view.left_bracket),
+        (view.right_frame, view.right_bracket),
+    ):
+        painter.setPen(QPen(theme.color("accent"), WIDE))
+        painter.drawLine(frame, bracket)
+        painter.setBrush(theme.color("ink"))
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.drawEllipse(frame, 5, 5)
+        painter.setBrush(theme.color("card"))
+        painter.setPen(QPen(theme.color("ink"), WIDE))
+        painter.drawEllipse(bracket, 4, 4)
+
+
+def _paint_bracket(painter: QPainter, theme: Theme, view: PlanView) -> None:
+    """The lower bracket with its legs and stem, turned as it is drawn."""
+    p, s = view.proportions, view.scale
+    spacing, offset, tube = leg_spacing_mm(p.leg_spacing_mm), _offset_mm(p), tube_mm(p.tube_mm)
     painter.save()
     painter.translate(view.axis)
     painter.rotate(-view.turn_deg)
-    s = view.scale
     outline(painter, theme, "bracket")
     depth = tube + 22
     body = QRectF(
@@ -181,26 +196,12 @@ def paint_plan_view(painter: QPainter, theme: Theme, view: PlanView) -> None:
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.drawEllipse(QPointF(0, 0), 11 * s, 11 * s)
     painter.restore()
-    if view.spread_deg:
-        _paint_whiskers(painter, theme, view)
-    for frame, bracket in (
-        (view.left_frame, view.left_bracket),
-        (view.right_frame, view.right_bracket),
-    ):
-        painter.setPen(QPen(theme.color("accent"), WIDE))
-        painter.drawLine(frame, bracket)
-        painter.setBrush(theme.color("ink"))
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.drawEllipse(frame, 5, 5)
-        painter.setBrush(theme.color("card"))
-        painter.setPen(QPen(theme.color("ink"), WIDE))
-        painter.drawEllipse(bracket, 4, 4)
 
 
 def _paint_whiskers(painter: QPainter, theme: Theme, view: PlanView) -> None:
     """An arc off each end of the bracket, as far as the turn may be one way or the other."""
     p = view.proportions
-    ahead = _kept(p.bracket_offset_mm, _OFFSET_MM, -20, 80)
+    ahead = _offset_mm(p)
     radius = _arc_radius_mm(p)
     end = math.sqrt(max(radius * radius - ahead * ahead, 0.0))
     steps = 12
@@ -225,12 +226,15 @@ def _paint_whiskers(painter: QPainter, theme: Theme, view: PlanView) -> None:
 
 def _arc_radius_mm(p: PlanProportions) -> float:
     """How far from the axis the whiskers are drawn: just off the bracket's ends."""
-    spacing = _kept(p.leg_spacing_mm, _LEG_SPACING_MM, 100, 400)
-    tube = _kept(p.tube_mm, 38.0, 22, 65)
-    offset = _kept(p.bracket_offset_mm, _OFFSET_MM, -20, 80)
+    spacing = leg_spacing_mm(p.leg_spacing_mm)
+    tube = tube_mm(p.tube_mm)
+    offset = _offset_mm(p)
     return math.hypot(offset, spacing / 2 + tube / 2 + 12) + 8.0
 
 
-def _kept(given: float | None, otherwise: float, low: float, high: float) -> float:
-    """A dimension to draw by: kept between bounds, so that a slip still leaves a picture."""
-    return min(max(given, low), high) if given is not None else otherwise
+def _offset_mm(p: PlanProportions) -> float:
+    return kept(p.bracket_offset_mm, BRACKET_OFFSET_MM, -20, 80)
+
+
+def _reach_mm(p: PlanProportions) -> float:
+    return kept(p.bracket_reach_mm, _REACH_MM, -100, 200)

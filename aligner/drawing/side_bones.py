@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from aligner.drawing.usual import BRACKET_OFFSET_MM, bracket_spacing_mm, kept
 from aligner.language import say
 
 #: Stand-ins where the sheet gives no dimension, so that there is a drawing at all; mm and deg.
@@ -16,10 +17,7 @@ _RAKE_DEG = 27.0
 _OFFSET_MM = 45.0
 _RADIUS_MM = 310.0
 _WHEELBASE_MM = 1430.0
-_BRACKET_OFFSET_MM = 35.0
 _BRACKET_TO_AXLE_MM = 560.0
-_BRACKET_SPACING_MM = 190.0
-_TUBE_MM = 38.0
 
 #: How far the tubes and the axis are drawn above the top bracket; mm.
 STUB_MM = 34.0
@@ -117,14 +115,14 @@ class Bones:
 
 def bones(p: SideProportions, change: SideChange) -> Bones:
     """The bike with both tyres on the ground, its steering changed by so much."""
-    rake = _kept(p.rake_deg, _RAKE_DEG, 8.0, 55.0) + change.rake_deg
-    offset = _kept(p.offset_mm, _OFFSET_MM, -60.0, 150.0)
-    front = _kept(p.front_radius_mm, _RADIUS_MM, 150.0, 450.0)
-    rear = _kept(p.rear_radius_mm, _RADIUS_MM, 150.0, 450.0)
-    wheelbase = _kept(p.wheelbase_mm, _WHEELBASE_MM, front + rear + 60.0, 2600.0)
-    leg = _kept(p.bracket_offset_mm, _BRACKET_OFFSET_MM, -60.0, 120.0)
-    lower = _kept(p.bracket_to_axle_mm, _BRACKET_TO_AXLE_MM, 250.0, 900.0)
-    top = lower + _kept(p.bracket_spacing_mm, _BRACKET_SPACING_MM, 80.0, 400.0)
+    rake = kept(p.rake_deg, _RAKE_DEG, 8.0, 55.0) + change.rake_deg
+    offset = kept(p.offset_mm, _OFFSET_MM, -60.0, 150.0)
+    front = kept(p.front_radius_mm, _RADIUS_MM, 150.0, 450.0)
+    rear = kept(p.rear_radius_mm, _RADIUS_MM, 150.0, 450.0)
+    wheelbase = kept(p.wheelbase_mm, _WHEELBASE_MM, front + rear + 60.0, 2600.0)
+    leg = kept(p.bracket_offset_mm, BRACKET_OFFSET_MM, -60.0, 120.0)
+    lower = kept(p.bracket_to_axle_mm, _BRACKET_TO_AXLE_MM, 250.0, 900.0)
+    top = lower + bracket_spacing_mm(p.bracket_spacing_mm)
     wheelbase += change.wheelbase_mm
     e = math.radians(rake)
     axle = (wheelbase, front)
@@ -153,8 +151,3 @@ def bones(p: SideProportions, change: SideChange) -> Bones:
         slider_top=lower * 0.62,
         reach=reach,
     )
-
-
-def _kept(given: float | None, otherwise: float, low: float, high: float) -> float:
-    """A dimension to draw by: kept between bounds, so that a slip still leaves a picture."""
-    return min(max(given, low), high) if given is not None else otherwise

@@ -13,6 +13,7 @@ from aligner.drawing.side_view import SideView
 from aligner.drawing.strokes import (
     NARROW,
     WIDE,
+    arrowhead,
     center_line,
     dimension_line,
     narrow_line,
@@ -20,6 +21,7 @@ from aligner.drawing.strokes import (
     words,
 )
 from aligner.drawing.theme import Theme
+from aligner.drawing.usual import tube_mm
 
 #: A dimension shorter than this has no room for two heads within, in pixels.
 _ROOM_FOR_HEADS = 24.0
@@ -93,8 +95,8 @@ def _paint_ground_and_wheels(painter: QPainter, theme: Theme, view: SideView) ->
 
 
 def _paint_front_end(painter: QPainter, theme: Theme, view: SideView) -> None:
-    scale, tube = view.scale, (view.proportions.tube_mm or 38.0)
-    tube = min(max(tube, 22.0), 65.0) * scale
+    scale = view.scale
+    tube = tube_mm(view.proportions.tube_mm) * scale
     thick, thin = tube * 1.3, tube
     if view.proportions.is_upside_down:
         thick, thin = tube * 0.74, tube
@@ -152,7 +154,7 @@ def _paint_rake(painter: QPainter, theme: Theme, view: SideView) -> None:
     back = QPointF(float(view.forward), 0.0)
     down = QPointF(-view.forward * math.cos(e), math.sin(e))
     for tip, along in ((upright, back), (leaning, down)):
-        _head(painter, theme, tip, along)
+        arrowhead(painter, theme, tip, along)
 
 
 def _paint_lengths(painter: QPainter, theme: Theme, view: SideView) -> None:
@@ -168,7 +170,7 @@ def _paint_lengths(painter: QPainter, theme: Theme, view: SideView) -> None:
         ahead = QPointF(math.copysign(1.0, ground.x() - contact.x()), 0.0)
         painter.setPen(QPen(theme.color("ink"), NARROW))
         painter.drawLine(contact, ground + ahead * 18)
-        _head(painter, theme, ground, -ahead)
+        arrowhead(painter, theme, ground, -ahead)
         painter.drawEllipse(contact, 2.2, 2.2)
     if view.is_shortened:
         _paint_break(painter, theme, view)
@@ -221,12 +223,6 @@ def _foot_on_axis(view: SideView) -> QPointF:
     up = _unit(view.axis_ground, view.axis_top)
     reach = view.leg_foot - view.axis_ground
     return view.axis_ground + up * (reach.x() * up.x() + reach.y() * up.y())
-
-
-def _head(painter: QPainter, theme: Theme, tip: QPointF, along: QPointF) -> None:
-    across = QPointF(-along.y(), along.x()) * 1.5
-    painter.setBrush(theme.color("ink"))
-    painter.drawPolygon(QPolygonF([tip, tip - along * 8 + across, tip - along * 8 - across]))
 
 
 def _unit(start: QPointF, end: QPointF) -> QPointF:

@@ -13,6 +13,9 @@ from aligner.drawing.theme import Theme, TypeSize
 WIDE = 1.5
 NARROW = 0.9
 
+#: Length of a dimension line's arrowhead, pixels.
+_HEAD = 8.0
+
 #: How much smaller than its own size a text is set at least, to go into its box.
 _LEAST_SHARE = 0.7
 
@@ -41,21 +44,27 @@ def narrow_line(
 
 def dimension_line(painter: QPainter, theme: Theme, start: QPointF, end: QPointF) -> None:
     """A narrow line with a filled arrowhead at each end; heads go outside where it is short."""
-    color = theme.color("ink")
-    painter.setPen(QPen(color, NARROW))
+    painter.setPen(QPen(theme.color("ink"), NARROW))
     length = math.hypot(end.x() - start.x(), end.y() - start.y())
     if length < 1e-6:
         return
-    head = 8.0
     along = QPointF((end.x() - start.x()) / length, (end.y() - start.y()) / length)
-    if length >= 3 * head:
+    if length >= 3 * _HEAD:
         painter.drawLine(start, end)
-        _head(painter, color, start, -along, head)
-        _head(painter, color, end, along, head)
+        arrowhead(painter, theme, start, -along)
+        arrowhead(painter, theme, end, along)
     else:
-        painter.drawLine(start - along * 2 * head, end + along * 2 * head)
-        _head(painter, color, start, along, head)
-        _head(painter, color, end, -along, head)
+        painter.drawLine(start - along * 2 * _HEAD, end + along * 2 * _HEAD)
+        arrowhead(painter, theme, start, along)
+        arrowhead(painter, theme, end, -along)
+
+
+def arrowhead(painter: QPainter, theme: Theme, tip: QPointF, along: QPointF) -> None:
+    """A filled head at the end of a dimension line, the way that `along` points."""
+    across = QPointF(-along.y(), along.x()) * (_HEAD * 0.18)
+    back = tip - along * _HEAD
+    painter.setBrush(theme.color("ink"))
+    painter.drawPolygon(QPolygonF([tip, back + across, back - across]))
 
 
 def arrow(painter: QPainter, color: QColor, start: QPointF, end: QPointF, width: float) -> None:
@@ -143,13 +152,6 @@ def _is_cut_off(font: QFont, box: QRectF, flags: int, text: str) -> bool:
     lines = text.count("\n") + 1
     is_wrapped = needed.height() > (lines + 0.5) * metrics.lineSpacing()
     return needed.width() > box.width() or (is_wrapped and needed.height() > box.height() + 1)
-
-
-def _head(painter: QPainter, color: QColor, tip: QPointF, along: QPointF, length: float) -> None:
-    across = QPointF(-along.y(), along.x()) * (length * 0.18)
-    back = tip - along * length
-    painter.setBrush(color)
-    painter.drawPolygon(QPolygonF([tip, back + across, back - across]))
 
 
 def _round_pen(color: QColor, width: float) -> QPen:

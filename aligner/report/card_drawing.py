@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QRectF, Qt
-from PySide6.QtGui import QFont, QGuiApplication, QPainter
+from PySide6.QtGui import QPainter
 
 from aligner.assessment import Assessment
 from aligner.drawing.front_elevation import (
@@ -15,7 +15,7 @@ from aligner.drawing.proportions import front_proportions
 from aligner.drawing.theme import Theme
 from aligner.language import say
 from aligner.report.card_rows import with_uncertainty
-from aligner.report.page_text import UNJOINED
+from aligner.report.page_text import picture_font
 from aligner.units.preferred import Preferred
 
 _WORDS_HEIGHT = 14.0
@@ -29,7 +29,7 @@ def paint_front(painter: QPainter, box: QRectF, assessment: Assessment, show: Pr
     left = found.left.value_mm if found.left else None
     right = found.right.value_mm if found.right else None
     spread = _spread(assessment)
-    painter.setFont(_font())
+    painter.setFont(picture_font())
     caption = _caption(left, right, spread)
     # No wider than to the table at its right.
     foot = box.adjusted(0, box.height() / 2, _TO_THE_TABLE, -1)
@@ -40,7 +40,7 @@ def paint_front(painter: QPainter, box: QRectF, assessment: Assessment, show: Pr
     picture = front_elevation(room, front_proportions(assessment.job), left, right, spread)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     paint_front_elevation(painter, theme, picture)
-    painter.setFont(_font())
+    painter.setFont(picture_font())
     painter.setPen(theme.color("ink"))
     words_left = say("left {height}", height=with_uncertainty(found.left, show))
     words_right = say("right {height}", height=with_uncertainty(found.right, show))
@@ -69,11 +69,3 @@ def _caption(left: float | None, right: float | None, spread: float | None) -> s
     if factor == 1:
         return say("Seen from the seat.")
     return say("Seen from the seat; difference and its ± drawn {factor} times.", factor=factor)
-
-
-def _font() -> QFont:
-    font = QFont(QGuiApplication.font())
-    font.setPixelSize(9)
-    font.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
-    font.setLetterSpacing(QFont.SpacingType.AbsoluteSpacing, UNJOINED)
-    return font

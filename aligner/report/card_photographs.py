@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QFont, QGuiApplication, QImage, QImageReader, QPainter, QPen
+from PySide6.QtGui import QImage, QImageReader, QPainter, QPen
 
 from aligner.assessment import Assessment
 from aligner.assessment.findings import findings
@@ -18,7 +18,7 @@ from aligner.drawing.theme import Theme
 from aligner.errors import AlignerError
 from aligner.language import say
 from aligner.report.page import Block, Picture
-from aligner.report.page_text import UNJOINED
+from aligner.report.page_text import picture_font
 from aligner.report.printable import printable
 from aligner.report.row_forms import heading
 from aligner.units.preferred import Preferred
@@ -92,7 +92,7 @@ def _paint_row(painter: QPainter, box: QRectF, photographs: tuple[CardPhotograph
 
 def _paint_one(painter: QPainter, frame: QRectF, photograph: CardPhotograph) -> None:
     theme = Theme()
-    painter.setFont(_font())
+    painter.setFont(picture_font())
     image = _read(photograph.path, frame)
     if image is None:
         painter.setPen(QPen(theme.color("line"), 0.8))
@@ -122,11 +122,3 @@ def _read(path: Path, frame: QRectF) -> QImage | None:
             reader.setScaledSize(fitting)
     image = reader.read()
     return None if image.isNull() else image
-
-
-def _font() -> QFont:
-    font = QFont(QGuiApplication.font())
-    font.setPixelSize(9)
-    font.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
-    font.setLetterSpacing(QFont.SpacingType.AbsoluteSpacing, UNJOINED)
-    return font

@@ -57,6 +57,13 @@ def page_font(points: float, *, bold: bool = False) -> QFont:
     return font
 
 
+def picture_font() -> QFont:
+    """The type inside the card's pictures, which are drawn in pixels of 96 an inch."""
+    font = page_font(9.0)
+    font.setPixelSize(9)
+    return font
+
+
 def text_part(
     lines: tuple[str, ...],
     font: QFont,
