@@ -67,6 +67,7 @@ class Pages(QTextBrowser):
         document.setDefaultFont(self.font())
         document.setDocumentMargin(self._theme.px(_MARGIN))
         document.setMarkdown(path.read_text(encoding="utf-8"))
+        document.setTextWidth(self.viewport().width())  # laid out half, it asks for a scroll bar
         self.setDocument(document)
 
     def loadResource(self, kind: int, name: QUrl) -> Any:

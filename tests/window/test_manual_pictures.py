@@ -5,11 +5,13 @@ import re
 import pytest
 from PySide6.QtCore import QUrl
 from PySide6.QtGui import QImage, QTextDocument
+from PySide6.QtWidgets import QApplication
 
 from aligner.assessment import Stage
 from aligner.data_files import resource
 from aligner.drawing.theme import Appearance
-from aligner.window.manual_page import ManualPage
+from aligner.language import speak
+from aligner.window.manual_page import ManualPage, manual_pages
 from aligner.window.preferences import Preferences
 
 PAGES = sorted(resource("manual").rglob("*.md"))
@@ -70,3 +72,14 @@ def test_the_place_on_the_page_is_kept_when_the_window_becomes_narrower(window):
     bar.setValue(bar.maximum() // 2)
     window.resize(1100, 720)
     assert 0.3 < bar.value() / bar.maximum() < 0.7
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_no_page_has_to_be_scrolled_sideways(window, language):
+    speak(language)
+    window.show_manual()
+    manual_page = window.findChildren(ManualPage)[-1]
+    for name in manual_pages():
+        manual_page.open_at(name)
+        QApplication.processEvents()
+        assert manual_page.text.horizontalScrollBar().maximum() == 0, name
