@@ -36,7 +36,4 @@ def torque_words(step: Step, show: Preferred) -> str:
     low, high = step.low_nm, step.high_nm
     if low is None or high is None or low == high:
         return target
-    least = show.show_torque(low).split(" ", 1)[0]
-    return say(
-        "{target} ({least} to {most})", target=target, least=least, most=show.show_torque(high)
-    )
+    return f"{target} ({show.show_torques(low, high)})"

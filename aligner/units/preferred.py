@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from aligner.language import say
 from aligner.units.dimension import ANGLE, DISTANCE, LENGTH, TORQUE, VOLUME
-from aligner.units.shown import shown
+from aligner.units.shown import as_fine, shown
 from aligner.units.unit import Dimension
 
 
@@ -29,6 +30,13 @@ class Preferred:
     def show_torque(self, nm: float) -> str:
         """A torque in words."""
         return shown(nm, TORQUE, self.torque)
+
+    def show_torques(self, low_nm: float, high_nm: float) -> str:
+        """From one torque to another, as fine as each other: "23.1 to 25.0 N·m"."""
+        low, _, unit = self.show_torque(low_nm).partition(" ")
+        high = self.show_torque(high_nm).partition(" ")[0]
+        low, high = as_fine(low, high), as_fine(high, low)
+        return say("{low} to {high}", low=low, high=f"{high} {unit}")
 
     def show_angle(self, deg: float) -> str:
         """An angle in words."""

@@ -845,21 +845,6 @@
     </message>
     <message>
       <location filename="aligner/assessment/findings.py" />
-      <source>good</source>
-      <translation>gut</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/findings.py" />
-      <source>watch</source>
-      <translation>beobachten</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/findings.py" />
-      <source>replace</source>
-      <translation>ersetzen</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/findings.py" />
       <source>at most {size}</source>
       <translation>höchstens {size}</translation>
     </message>
@@ -1429,6 +1414,11 @@
     </message>
     <message>
       <location filename="aligner/assessment/squaring.py" />
+      <source>The tolerance is an angle, and the angle needs the four dimensions of the points: give them, or give the tolerance as a length.</source>
+      <translation>Die Toleranz ist ein Winkel, und der Winkel braucht die vier Maße der Punkte: diese angeben oder die Toleranz als Länge angeben.</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/squaring.py" />
       <source>“{pair}” is not measured yet: measure it, or take the pair off.</source>
       <translation>„{pair}“ ist noch nicht gemessen: messen oder das Messpaar entfernen.</translation>
     </message>
@@ -1436,11 +1426,6 @@
       <location filename="aligner/assessment/squaring.py" />
       <source>“{pair}” is read, but the tolerance is an angle and its angle needs its four dimensions: give them, or take the pair off.</source>
       <translation>„{pair}“ ist gemessen, aber die Toleranz ist ein Winkel, und der Winkel des Messpaars braucht dessen vier Maße: diese angeben oder das Messpaar entfernen.</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/squaring.py" />
-      <source>The tolerance is an angle, and the angle needs the four dimensions of the points: give them, or give the tolerance as a length.</source>
-      <translation>Die Toleranz ist ein Winkel, und der Winkel braucht die vier Maße der Punkte: diese angeben oder die Toleranz als Länge angeben.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/squaring_pair.py" />
@@ -3557,6 +3542,21 @@
     </message>
     <message>
       <location filename="aligner/job/inspect.py" />
+      <source>good</source>
+      <translation>gut</translation>
+    </message>
+    <message>
+      <location filename="aligner/job/inspect.py" />
+      <source>watch</source>
+      <translation>beobachten</translation>
+    </message>
+    <message>
+      <location filename="aligner/job/inspect.py" />
+      <source>replace</source>
+      <translation>ersetzen</translation>
+    </message>
+    <message>
+      <location filename="aligner/job/inspect.py" />
       <source>“{place}” stands there twice</source>
       <translation>„{place}“ steht zweimal da</translation>
     </message>
@@ -4704,11 +4704,6 @@
       <translation>{step}, Durchgang {number} von {passes}</translation>
     </message>
     <message>
-      <location filename="aligner/report/steps.py" />
-      <source>{target} ({least} to {most})</source>
-      <translation>{target} ({least} bis {most})</translation>
-    </message>
-    <message>
       <location filename="aligner/report/summary.py" />
       <source>Tightening list: {done} of {total} steps done.</source>
       <translation>Anziehliste: {done} von {total} Schritten erledigt.</translation>
@@ -4990,6 +4985,11 @@
     </message>
     <message>
       <location filename="aligner/report/verdicts.py" />
+      <source>tubes converge {size}</source>
+      <translation>Konvergenz der Rohre {size}</translation>
+    </message>
+    <message>
+      <location filename="aligner/report/verdicts.py" />
       <source>left longer, {size}</source>
       <translation>links länger, {size}</translation>
     </message>
@@ -4997,11 +4997,6 @@
       <location filename="aligner/report/verdicts.py" />
       <source>left shorter, {size}</source>
       <translation>links kürzer, {size}</translation>
-    </message>
-    <message>
-      <location filename="aligner/report/verdicts.py" />
-      <source>tubes converge {size}</source>
-      <translation>Konvergenz der Rohre {size}</translation>
     </message>
     <message>
       <location filename="aligner/sheet/fasteners.py" />

@@ -60,7 +60,7 @@ def test_the_card_says_torque_setting_wrench_and_what_is_delivered(tighten):
     assert page.card.big.text == "60 N·m"
     assert page.card.setting.text == "Set 44.5 lbf·ft"
     assert page.card.tool.text() == "on the large"
-    assert page.card.delivered.text().startswith("Delivers 58 to 62.8 N·m, inside 54 to 66")
+    assert page.card.delivered.text().startswith("Delivers 58.0 to 62.8 N·m, inside 54 to 66")
     assert page.card.setting.width() > 0
 
 

@@ -14,7 +14,6 @@ from aligner.units import UnreadableQuantity
 from aligner.units.preferred import Preferred
 from aligner.window.measuring.guides import measured_by
 from aligner.window.steps.seen_value import doubt, wanted_of
-from aligner.window.steps.tool_words import span_words
 from aligner.window.widgets.labels import label, set_tone
 from aligner.window.widgets.tick import Tick
 from aligner.window.widgets.typed_line import FormLine
@@ -155,7 +154,7 @@ class RecheckRow(QWidget):
             return say("The torque is missing: take it from the maker's manual.")
         said = self._show.show_torque(torque.target_nm)
         if torque.low_nm < torque.high_nm:
-            said = f"{said}, {span_words(torque.low_nm, torque.high_nm, self._show)}"
+            said = f"{said}, {self._show.show_torques(torque.low_nm, torque.high_nm)}"
         if tool is not None and tool.can_be_set:
             setting = say(
                 "Set {setting} on the {wrench}.", setting=tool.setting_text, wrench=tool.words

@@ -81,7 +81,7 @@ def range_words(job: Job, step: Step, show: Preferred) -> str:
     fastener = next((each for each in job.sheet.fasteners if each.name == step.joint), None)
     parts = []
     if step.low_nm is not None and step.high_nm is not None and step.low_nm < step.high_nm:
-        parts.append(span_words(step.low_nm, step.high_nm, show))
+        parts.append(show.show_torques(step.low_nm, step.high_nm))
     elif step.target_nm is not None and step.fraction < 1:
         parts.append(say("{share}% of the torque", share=rounded(100 * step.fraction, 0)))
     if fastener is not None and step.kind in ("torque", "seat"):
@@ -93,12 +93,6 @@ def range_words(job: Job, step: Step, show: Preferred) -> str:
     if step.torque_missing:
         parts.append(say("take it from the maker's manual and type it below; it is never guessed"))
     return ", ".join(parts)
-
-
-def span_words(low_nm: float, high_nm: float, show: Preferred) -> str:
-    """From where to where, the unit once: "20.7 to 25.3 N·m"."""
-    low = show.show_torque(low_nm).split(" ", 1)[0]
-    return say("{low} to {high}", low=low, high=show.show_torque(high_nm))
 
 
 def bolt_words(step: Step) -> str:

@@ -7,7 +7,6 @@ from aligner.assessment.wrenches import ToolForStep
 from aligner.job import Job
 from aligner.language import marked, say
 from aligner.units.preferred import Preferred
-from aligner.window.steps.step_words import span_words
 
 
 def setting_words(standing: StepStanding) -> str:
@@ -44,12 +43,12 @@ def delivered_words(standing: StepStanding, show: Preferred) -> str:
     tool, step = standing.tool, standing.step
     if tool is None or tool.delivered_low_nm is None or tool.delivered_high_nm is None:
         return ""
-    span = span_words(tool.delivered_low_nm, tool.delivered_high_nm, show)
+    span = show.show_torques(tool.delivered_low_nm, tool.delivered_high_nm)
     if step.low_nm is None or step.high_nm is None:
         return say("Delivers {span}; a part pass has no limits.", span=span)
     if step.low_nm == step.high_nm:
         return say("Delivers {span}; the manual gives one value and no tolerance.", span=span)
-    limits = span_words(step.low_nm, step.high_nm, show)
+    limits = show.show_torques(step.low_nm, step.high_nm)
     if tool.is_inside:
         return say("Delivers {span}, inside {limits}.", span=span, limits=limits)
     return say("Delivers {span}, not inside {limits}.", span=span, limits=limits)
