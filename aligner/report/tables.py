@@ -13,7 +13,8 @@ from collections.abc import Iterable, Sequence
 from pathlib import Path
 
 from aligner.assessment import Assessment, assess
-from aligner.job import Align, Job
+from aligner.job import Align, AsFound, Job
+from aligner.job.build import Build
 from aligner.job.inspection_points import point_of
 from aligner.language import marked, say
 from aligner.sheet.quantities import Quantity
@@ -34,6 +35,11 @@ _SAG_LENGTHS = {
     "static_up": marked("sag, static up"),
     "rider_down": marked("sag, rider down"),
     "rider_up": marked("sag, rider up"),
+}
+_SAG_AS_FOUND = {
+    "extended": marked("sag, extended"),
+    "static": marked("sag, static"),
+    "rider": marked("sag, rider"),
 }
 _IN_LINE_LENGTHS = {
     "gap": marked("in line, gap"),
@@ -81,16 +87,7 @@ def readings_table(job: Job) -> str:
     A point that was inspected has its name in the language spoken, and its key in the last column:
     by that the tables of several years or languages are put together.
     """
-    records: list[Record] = []
-    found = job.as_found.protrusion
-    for side in ("left", "right"):
-        records += _records(
-            say("as found"),
-            say("height", meaning="in a table"),
-            side,
-            getattr(found, side),
-            found.gauge,
-        )
+    records: list[Record] = [*_as_found(job.as_found)]
     for number, attempt in enumerate(job.attempts, start=1):
         at = attempt.closed.isoformat(timespec="seconds")
         records += _align(say("attempt {number}", number=number), attempt.align, at)
@@ -105,13 +102,7 @@ def readings_table(job: Job) -> str:
             each.gauge,
             point=each.point,
         )
-    build, built = job.build, say("built", meaning="in a table")
-    for side in ("left", "right"):
-        gap = getattr(build, side).gap
-        records += _records(built, say("air gap"), side, gap, build.gauge)
-    for length, what in _SAG_LENGTHS.items():
-        records += _records(built, say(what), "", getattr(build.sag, length), build.sag.gauge)
-    return _table(_READING_HEAD, records)
+    return _table(_READING_HEAD, (*records, *_built(job.build)))
 
 
 def torques_table(assessment: Assessment) -> str:
@@ -142,6 +133,30 @@ def torques_table(assessment: Assessment) -> str:
     return _table(_TORQUE_HEAD, records)
 
 
+def _as_found(found: AsFound) -> Iterable[Record]:
+    when, heights, bracket = say("as found"), found.protrusion, found.bracket
+    what = say("height", meaning="in a table")
+    for side in ("left", "right"):
+        yield from _records(when, what, side, getattr(heights, side), heights.gauge)
+    what = say("bracket to frame")
+    for side in ("left", "right"):
+        yield from _records(when, what, side, getattr(bracket, side), bracket.gauge)
+    for length, what in _SAG_AS_FOUND.items():
+        yield from _records(when, say(what), "", getattr(found.sag, length), None)
+
+
+def _built(build: Build) -> Iterable[Record]:
+    when = say("built", meaning="in a table")
+    gaps = [
+        (each.closed.isoformat(timespec="seconds"), each.left, each.right) for each in build.earlier
+    ]
+    for closed, left, right in (*gaps, ("", build.left.gap, build.right.gap)):
+        for side, gap in (("left", left), ("right", right)):
+            yield from _records(when, say("air gap"), side, gap, build.gauge, closed)
+    for length, what in _SAG_LENGTHS.items():
+        yield from _records(when, say(what), "", getattr(build.sag, length), build.sag.gauge)
+
+
 def _align(when: str, align: Align, closed: str = "") -> Iterable[Record]:
     heights = align.protrusion
     for side in ("left", "right"):
@@ -156,10 +171,10 @@ def _align(when: str, align: Align, closed: str = "") -> Iterable[Record]:
     for pair in align.squaring:
         for side in ("left", "right"):
             yield from _records(when, pair.name, side, getattr(pair, side), pair.gauge, closed)
-    in_line = align.in_line
-    for name, what in _IN_LINE_LENGTHS.items():
-        readings = getattr(in_line, name, ())
-        yield from _records(when, say(what), "", readings, getattr(in_line, "gauge", None), closed)
+    for in_line in (align.in_line, *align.in_line_others):
+        for name, what in _IN_LINE_LENGTHS.items():
+            readings, gauge = getattr(in_line, name, ()), getattr(in_line, "gauge", None)
+            yield from _records(when, say(what), "", readings, gauge, closed)
 
 
 def _records(

@@ -4765,6 +4765,16 @@
     </message>
     <message>
       <location filename="aligner/report/tables.py" />
+      <source>sag, static</source>
+      <translation>Negativfederweg, statisch</translation>
+    </message>
+    <message>
+      <location filename="aligner/report/tables.py" />
+      <source>sag, rider</source>
+      <translation>Negativfederweg, mit Fahrer</translation>
+    </message>
+    <message>
+      <location filename="aligner/report/tables.py" />
       <source>in line, gap</source>
       <translation>Fluchten, Spalt</translation>
     </message>
@@ -4785,6 +4795,17 @@
     </message>
     <message>
       <location filename="aligner/report/tables.py" />
+      <source>height</source>
+      <comment>in a table</comment>
+      <translation>Überstand</translation>
+    </message>
+    <message>
+      <location filename="aligner/report/tables.py" />
+      <source>bracket to frame</source>
+      <translation>Gabelbrücke bis Rahmen</translation>
+    </message>
+    <message>
+      <location filename="aligner/report/tables.py" />
       <source>built</source>
       <comment>in a table</comment>
       <translation>Zusammenbau</translation>
@@ -4798,12 +4819,6 @@
       <location filename="aligner/report/tables.py" />
       <source>{name} torques</source>
       <translation>{name} Drehmomente</translation>
-    </message>
-    <message>
-      <location filename="aligner/report/tables.py" />
-      <source>height</source>
-      <comment>in a table</comment>
-      <translation>Überstand</translation>
     </message>
     <message>
       <location filename="aligner/report/tables.py" />

@@ -47,6 +47,41 @@ def test_every_reading_of_the_alignment_comes_back(name: str) -> None:
     ]
 
 
+def test_every_length_is_in_the_table_whatever_it_was_read_for() -> None:
+    """Each is typed once and like no other, so that none can stand for another."""
+    job = full_job(
+        as_found={
+            "protrusion": {"left": ["1.01 mm"], "right": ["1.02 mm"]},
+            "bracket": {"left": ["1.03 mm"], "right": ["1.04 mm"]},
+            "sag": {"extended": ["1.05 mm"], "static": ["1.06 mm"], "rider": ["1.07 mm"]},
+        },
+        align={
+            "protrusion": {"left": ["1.08 mm"], "right": ["1.09 mm"]},
+            "squaring": [{"name": "lugs", "left": ["1.10 mm"], "right": ["1.11 mm"]}],
+            "in_line": {"method": "plate", "gap": ["1.12 mm"]},
+            "in_line_others": [
+                {"method": "spread", "upper": ["1.13 mm"], "lower": ["1.14 mm"]},
+                {"method": "bars", "end_difference": ["1.15 mm"]},
+            ],
+        },
+        inspect={"found": [{"point": "tube_runout", "side": "left", "readings": ["1.16 mm"]}]},
+        build={
+            "earlier": [{"closed": AT, "left": ["1.17 mm"], "right": ["1.18 mm"]}],
+            "left": {"gap": ["1.19 mm"]},
+            "right": {"gap": ["1.20 mm"]},
+            "sag": {
+                "extended": ["1.21 mm"],
+                "static_down": ["1.22 mm"],
+                "static_up": ["1.23 mm"],
+                "rider_down": ["1.24 mm"],
+                "rider_up": ["1.25 mm"],
+            },
+        },
+    )
+    found = [row["as_typed"] for row in records(readings_table(job))]
+    assert sorted(found) == [f"1.{number:02} mm" for number in range(1, 26)]
+
+
 def test_a_reading_in_inches_is_in_millimetres_beside_what_was_typed() -> None:
     job = full_job(align={"protrusion": {"left": ["0.165 in"]}})
 
