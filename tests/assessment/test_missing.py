@@ -46,7 +46,8 @@ def test_only_the_stem_nut_is_seated_and_backed_off():
             value.path
             for value in missing_values(Sheet(fasteners=(Fastener(name="it", kind=kind),)))
         ]
-        assert ("fasteners.it.seating" in paths) is (kind == "stem_nut")
+        for part in ("seating", "back_off"):
+            assert (f"fasteners.it.{part}" in paths) is (kind == "stem_nut")
 
 
 def test_every_dimension_of_fork_and_steering_is_asked_for():

@@ -51,7 +51,8 @@ LOWER = "lower_clamp/left lower clamp/pass {}"
 
 
 def test_without_a_wrench_on_the_list_no_step_has_a_tool():
-    assert all(each.tool is None for each in assess(true_job()).tightening.steps)
+    steps = assess(true_job()).tightening.steps
+    assert {each.tool for each in steps} == {None}
 
 
 def test_the_setting_is_on_the_wrenchs_own_scale_rounded_to_its_marks():

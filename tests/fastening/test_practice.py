@@ -169,6 +169,7 @@ def test_handlebars_on_the_tubes_are_tied_up_before_a_leg_can_drop():
 
 def test_each_leg_is_drawn_as_its_clamp_lets_go():
     clamps = [s for s in strip(front_end()).steps if s.joint_kind == "lower_clamp"]
+    assert len(clamps) == 2
     assert all(step.title.endswith("; draw its leg out") for step in clamps)
 
 

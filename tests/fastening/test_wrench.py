@@ -179,8 +179,10 @@ def test_the_mark_is_the_best_of_all_marks_tried_one_by_one(target_nm, tolerance
 @given(st.floats(1, 120), st.floats(1, 120))
 def test_marks_lie_on_the_usable_scale(one_nm, other_nm):
     wrench = Wrench("own bound", 10, 100, 2.5, own_lower_bound_nm=20)
-    marks = marks_nm(wrench, one_nm, other_nm)
-    assert all(20 <= mark <= 100 and one_nm - 1e-6 <= mark <= other_nm + 1e-6 for mark in marks)
+    low_nm, high_nm = sorted((one_nm, other_nm))
+    on_scale = (10 + 2.5 * n for n in range(37) if 10 + 2.5 * n >= 20)
+    expected = [mark for mark in on_scale if low_nm - 1e-9 <= mark <= high_nm + 1e-9]
+    assert list(marks_nm(wrench, low_nm, high_nm)) == expected
 
 
 @pytest.mark.parametrize("half_pounds", range(20, 161))

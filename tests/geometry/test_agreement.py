@@ -84,11 +84,13 @@ def test_normalized_residuals_are_over_the_documented_deviation(
 
     made = weighted_turn(turns, uncertainties, named(turns, uncertainties))
 
-    for u, residual, normalized in zip(
-        uncertainties, made.residuals_deg, made.normalized_residuals, strict=True
-    ):
-        deviation = math.sqrt(u**2 - made.uncertainty_deg**2)
-        assert normalized == pytest.approx(residual / deviation, rel=1e-6, abs=1e-9)
+    # A second way: a residual is made of all the turns, and its variance is that of the sum.
+    spread = np.diag(np.square(uncertainties))
+    shares = (1 / spread.diagonal()) / np.sum(1 / spread.diagonal())
+    made_of = np.eye(len(turns)) - np.tile(shares, (len(turns), 1))
+    deviations = np.sqrt(np.diag(made_of @ spread @ made_of.T))
+    expected = made_of @ np.array(turns) / deviations
+    assert made.normalized_residuals == pytest.approx(list(expected), rel=1e-6, abs=1e-9)
 
 
 def test_normalized_residuals_scatter_like_a_standard_normal_and_p_evenly() -> None:
