@@ -137,7 +137,7 @@ def _middle(picture: FrontElevation, kind: str, side: str) -> QPointF:
         return QPointF(center, slider.bottom() - 10)
     low = slider.top() + _CALIPER * slider.height()
     if kind == "brake_caliper":
-        return QPointF(beside_slider + outward * 14, low)
+        return QPointF(beside_slider + outward * 18 * picture.scale, low)
     if kind == "anti_dive_unit_bolt":
         return QPointF(slider.center().x(), low)
     if kind in ("damper_rod_bolt", "damping_unit_bolt"):  # from below, through the slider's foot

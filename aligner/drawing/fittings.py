@@ -12,7 +12,7 @@ from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPainter, QPen
 
 from aligner.drawing.bolt_places import bolt_places
-from aligner.drawing.front_elevation import FrontElevation
+from aligner.drawing.front_elevation import FITTINGS_BESIDE_MM, FrontElevation
 from aligner.drawing.strokes import NARROW
 from aligner.drawing.theme import Theme
 
@@ -21,8 +21,6 @@ _AXLES = ("axle", "axle_nut", "axle_in_clamp_caps")
 _AXLE_MM = 17.0
 _HANDLEBAR_MM = 22.0
 _BAND_MM = 15.0
-#: How far a handlebar is drawn beyond the brackets.
-_BEYOND_MM = 38.0
 #: From one bolt of a part to the next, and how far the part stands out beyond them.
 _APART_MM = 36.0
 _EDGE_MM = 28.0
@@ -121,7 +119,7 @@ def _bridge(left: QRectF, right: QRectF, scale: float) -> QRectF:
 
 def _across(picture: FrontElevation, y: float) -> QRectF:
     """A handlebar from side to side."""
-    half, beyond = _HANDLEBAR_MM / 2 * picture.scale, _BEYOND_MM * picture.scale
+    half, beyond = _HANDLEBAR_MM / 2 * picture.scale, FITTINGS_BESIDE_MM * picture.scale
     return QRectF(
         QPointF(picture.top_bracket.left() - beyond, y - half),
         QPointF(picture.top_bracket.right() + beyond, y + half),

@@ -24,6 +24,8 @@ _LONGEST_SLIDER_MM = 260.0
 _TUBE_BELOW_MM = 26.0
 _BOLT_HEAD_MM = 7.5
 _HANDLEBAR_ROOM_MM = 122.0
+#: How far what is bolted on stands out beside the brackets at most.
+FITTINGS_BESIDE_MM = 38.0
 
 
 @dataclass(frozen=True)
@@ -99,7 +101,7 @@ def front_elevation(
     right_mm: float | None = None,
     uncertainty_mm: float | None = None,
     *,
-    has_long_sliders: bool = False,
+    has_fittings: bool = False,
     has_handlebar_above: bool = False,
 ) -> FrontElevation:
     """Lay the front elevation out in the room there is.
@@ -111,8 +113,9 @@ def front_elevation(
         right_mm: of the right tube.
         uncertainty_mm: expanded uncertainty of their difference; half of it is drawn at each
             tube's top, larger by the same factor as the difference.
-        has_long_sliders: whether the sliders take what height is left over, not a short piece.
-        has_handlebar_above: whether room is left for a handlebar over the top bracket.
+        has_fittings: whether room is left beside the legs for what is bolted on, and the
+            sliders take what height there is, not a short piece.
+        has_handlebar_above: whether room is left for a handlebar over the top bracket, too.
     """
     spacing = leg_spacing_mm(proportions.leg_spacing_mm)
     between = bracket_spacing_mm(proportions.bracket_spacing_mm)
@@ -121,15 +124,16 @@ def front_elevation(
     slider_across = tube * (0.74 if is_upside_down else 1.3)
     over_the_clamp = 2 * 15.0
     width_mm = spacing + tube + over_the_clamp
+    wanted_mm = width_mm + (2 * FITTINGS_BESIDE_MM if has_fittings else 0)
     above_mm = _HANDLEBAR_ROOM_MM if has_handlebar_above else 2 * _STUB_MM + 4
     plates = (_TOP_PLATE_MM + _LOWER_PLATE_MM) / 2
     over_the_sliders = above_mm + between + plates + _TUBE_BELOW_MM
     slider_mm = _SLIDER_MM
-    if has_long_sliders:
-        left_over = room.height() / room.width() * width_mm - over_the_sliders
+    if has_fittings:
+        left_over = room.height() / room.width() * wanted_mm - over_the_sliders
         slider_mm = min(max(left_over, _SLIDER_MM), _LONGEST_SLIDER_MM)
     height_mm = over_the_sliders + slider_mm
-    scale = min(room.width() / width_mm, room.height() / height_mm)
+    scale = min(room.width() / wanted_mm, room.height() / height_mm)
     middle = room.center().x()
     top_face = room.top() + (room.height() - height_mm * scale) / 2 + above_mm * scale
     half = spacing / 2 * scale

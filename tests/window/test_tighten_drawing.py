@@ -92,11 +92,14 @@ def test_left_is_drawn_on_the_left(kind):
 )
 def test_every_bolt_stands_on_what_it_holds(kind, side, count, is_upside_down):
     proportions = FrontProportions(is_upside_down=is_upside_down)
-    picture = front_elevation(ROOM_FOR_LEGS, proportions, has_long_sliders=True)
+    picture = front_elevation(ROOM_FOR_LEGS, proportions, has_fittings=True)
     held = fittings(picture, [(kind, side, count)])
     assert held
     for place in bolt_places(picture, kind, side, count):
         assert any(part.box.contains(place) for part in held)
+    for part in held:
+        assert ROOM_FOR_LEGS.left() - 1e-6 <= part.box.left()
+        assert part.box.right() <= ROOM_FOR_LEGS.right() + 1e-6
 
 
 def test_handlebars_are_drawn_where_the_sheet_says():
@@ -118,13 +121,13 @@ def test_parts_lie_behind_the_legs_or_before_them_but_clamps_never_under_their_b
     assert bar_above.width() > bar_between.width()
 
 
-def test_long_sliders_take_the_height_left_over_and_no_more():
+def test_the_sliders_take_the_height_left_over_and_no_more():
     short = front_elevation(ROOM_FOR_LEGS, FrontProportions())
-    long = front_elevation(ROOM_FOR_LEGS, FrontProportions(), has_long_sliders=True)
+    long = front_elevation(ROOM_FOR_LEGS, FrontProportions(), has_fittings=True)
     assert long.left_slider.height() > short.left_slider.height()
     assert long.left_slider.bottom() <= ROOM_FOR_LEGS.bottom() + 1e-6
-    flat = QRectF(0, 0, 400, 200)
-    assert front_elevation(flat, FrontProportions(), has_long_sliders=True) == front_elevation(
+    flat = QRectF(0, 0, 600, 200)
+    assert front_elevation(flat, FrontProportions(), has_fittings=True) == front_elevation(
         flat, FrontProportions()
     )
 

@@ -253,8 +253,8 @@ class BoltsInHand(BoltCard):
         self._title = say("From the seat")
 
     def room(self) -> QRectF:
-        edge, above, below = self.theme.px(18), self.theme.px(26), self.theme.px(2)
-        return super().room().adjusted(-edge, -above, edge, below)
+        above, below = self.theme.px(26), self.theme.px(2)
+        return super().room().adjusted(0, -above, 0, below)
 
     def _bolts(self, picture: FrontElevation, in_hand: str | None) -> list[Any]:
         return [bolt for bolt in super()._bolts(picture, in_hand) if bolt.joint == in_hand]

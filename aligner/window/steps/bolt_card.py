@@ -55,14 +55,11 @@ class BoltCard(DrawingCard):
         return QSize(self.theme.px(_LEAST_WIDTH), self.theme.px(_LEAST_HEIGHT))
 
     def paint_picture(self, painter: QPainter) -> None:
-        room = self.room()
-        side = self.theme.px(30)
         joints = self._joints()
-        room = room.adjusted(side, self.theme.px(30), -side, -self.theme.px(36))
         picture = front_elevation(
-            room,
+            self.room().adjusted(0, self.theme.px(30), 0, -self.theme.px(36)),
             front_proportions(self._job),
-            has_long_sliders=True,
+            has_fittings=True,
             has_handlebar_above=any(kind == "handlebar_clamp_above" for kind, _, _ in joints),
         )
         apart = self.theme.px(28)
