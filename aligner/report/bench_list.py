@@ -9,19 +9,21 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
-from PySide6.QtCore import QBuffer, QIODevice, QMarginsF
-from PySide6.QtGui import QGuiApplication, QPageLayout, QPageSize, QPdfWriter
+from PySide6.QtCore import QMarginsF
+from PySide6.QtGui import QPageSize, QPdfWriter
 
 from aligner.assessment import Assessment, StepStanding, StepState, assess
 from aligner.job import Job
 from aligner.language import marked, say, say_count
 from aligner.report.page import RESOLUTION, Cell, Row, paint_pages
+from aligner.report.pdf import pdf_bytes
 from aligner.report.printable import printable
 from aligner.storage.files import write_whole
 from aligner.units.preferred import Preferred
 
 _NUMBER_MM, _BOX_MM, _TORQUE_MM, _SETTING_MM = 11.0, 11.0, 30.0, 42.0
 _BIG, _MIDDLE, _SMALL = 14.0, 12.0, 9.5
+_MARGINS_MM = QMarginsF(14, 12, 12, 10)
 _OPEN, _DONE = "☐", "☑"
 _TO_WRITE = {
     "protrusion": marked("left ________   right ________"),
@@ -53,22 +55,13 @@ def bench_list_bytes(
     job: Job, page_size: QPageSize | None = None, show: Preferred | None = None
 ) -> bytes:
     """The lists as the bytes of a PDF document. Starts Qt's fonts where no one has yet."""
-    application = QGuiApplication.instance() or QGuiApplication(["aligner"])
-    assessment = assess(job)
-    buffer = QBuffer()
-    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    writer = QPdfWriter(buffer)
-    writer.setResolution(RESOLUTION)
-    writer.setPageSize(page_size or QPageSize(QPageSize.PageSizeId.A4))
-    writer.setPageMargins(QMarginsF(14, 12, 12, 10), QPageLayout.Unit.Millimeter)
-    writer.setCreator("Aligner")
-    foot = _foot(job)
-    writer.setTitle(foot)
-    width_mm = writer.width() * 25.4 / RESOLUTION
-    paint_pages(writer, rows_of(assessment, show or Preferred(), width_mm), foot)
-    del application  # kept until the last text is painted
-    buffer.close()
-    return bytes(buffer.data().data())
+    assessment, foot = assess(job), _foot(job)
+
+    def paint(writer: QPdfWriter) -> None:
+        width_mm = writer.width() * 25.4 / RESOLUTION
+        paint_pages(writer, rows_of(assessment, show or Preferred(), width_mm), foot)
+
+    return pdf_bytes(foot, page_size, _MARGINS_MM, paint)
 
 
 def rows_of(assessment: Assessment, show: Preferred, width_mm: float) -> tuple[Row, ...]:
@@ -107,26 +100,13 @@ def _step(
     standing: StepStanding, show: Preferred, width_mm: float, reason: str, caution: str
 ) -> list[Row]:
     """One step: what is done and to what torque; under it the reason, the wrench, the caution."""
-    step, tool = standing.step, standing.tool
+    step = standing.step
     is_hold = step.kind == "hold"
     title = printable(step.title) + (f", {step.pass_words}" if step.pass_words else "")
     title = say("HOLD POINT: {step}", step=title) if is_hold else title
     box = _DONE if standing.state is StepState.DONE else _OPEN
-    beside: tuple[Cell, ...] = ()
-    wrench: tuple[Cell, ...] = ()
-    text_mm = width_mm - _NUMBER_MM - _BOX_MM
-    if step.target_nm is not None or step.torque_missing:
-        text_mm -= _TORQUE_MM + _SETTING_MM
-        torque = "________" if step.target_nm is None else show.show_torque(step.target_nm)
-        setting = tool.setting_text if tool else ""
-        beside = (
-            Cell(torque, _TORQUE_MM, _BIG, bold=True, is_attention=step.torque_missing),
-            Cell(setting, _SETTING_MM, _BIG, bold=True),
-        )
-        wrench = (
-            Cell("", _TORQUE_MM, _SMALL),
-            Cell(printable(tool.words) if tool and setting else "", _SETTING_MM, _SMALL),
-        )
+    beside, wrench = _torque_cells(standing, show)
+    text_mm = width_mm - _NUMBER_MM - _BOX_MM - sum(cell.width_mm for cell in beside)
     rows = [
         Row(
             (
@@ -143,16 +123,40 @@ def _step(
     if is_hold and step.reads:
         to_write = Cell(say(_TO_WRITE[step.reads]), text_mm, _MIDDLE)
         rows.append(Row((indent, to_write), above_mm=1.6, keeps_with_next=True))
-    said = [reason]
-    if step.torque_missing:
+    words = Cell(printable(_under(standing, reason, caution)), text_mm, _SMALL)
+    rows.append(Row((indent, words, *wrench), above_mm=0.0, has_rule=True))
+    return rows
+
+
+def _torque_cells(
+    standing: StepStanding, show: Preferred
+) -> tuple[tuple[Cell, ...], tuple[Cell, ...]]:
+    """Torque and setting beside a step, and under them the wrench; none where none is tightened."""
+    step, tool = standing.step, standing.tool
+    if step.target_nm is None and not step.torque_missing:
+        return (), ()
+    torque = "________" if step.target_nm is None else show.show_torque(step.target_nm)
+    setting = tool.setting_text if tool else ""
+    wrench = printable(tool.words) if tool and setting else ""
+    return (
+        (
+            Cell(torque, _TORQUE_MM, _BIG, bold=True, is_attention=step.torque_missing),
+            Cell(setting, _SETTING_MM, _BIG, bold=True),
+        ),
+        (Cell("", _TORQUE_MM, _SMALL), Cell(wrench, _SETTING_MM, _SMALL)),
+    )
+
+
+def _under(standing: StepStanding, reason: str, caution: str) -> str:
+    """What stands under a step: why it is done here, what is missing for it, the danger."""
+    said, tool = [reason], standing.tool
+    if standing.step.torque_missing:
         said.append(say("Torque missing: write in the one from the maker's manual."))
     if tool is not None and not tool.can_be_set:
         said.append(say("No wrench on the list can do it."))
     if caution:
         said.append(say("CAUTION: {caution}", caution=caution))
-    words = Cell(printable(" ".join(part for part in said if part)), text_mm, _SMALL)
-    rows.append(Row((indent, words, *wrench), above_mm=0.0, has_rule=True))
-    return rows
+    return " ".join(part for part in said if part)
 
 
 def _short(reason: str) -> str:

@@ -9,21 +9,16 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QBuffer, QIODevice, QMarginsF
-from PySide6.QtGui import (
-    QGuiApplication,
-    QPagedPaintDevice,
-    QPageLayout,
-    QPageSize,
-    QPdfWriter,
-)
+from PySide6.QtCore import QMarginsF
+from PySide6.QtGui import QPagedPaintDevice, QPageLayout, QPageSize
 
 from aligner.assessment import assess
 from aligner.job import Job
 from aligner.report.card_drawing import paint_front
 from aligner.report.card_photographs import card_photographs, photograph_blocks
 from aligner.report.card_rows import card_foot, rows_above, rows_below, rows_beside
-from aligner.report.page import RESOLUTION, Block, Picture, page_count, paint_pages
+from aligner.report.page import Block, Picture, page_count, paint_pages
+from aligner.report.pdf import pdf_bytes
 from aligner.storage.files import write_whole
 from aligner.units.preferred import Preferred
 
@@ -63,25 +58,17 @@ def card_bytes(
     kept_in: Path | None = None,
 ) -> bytes:
     """The job card as the bytes of a PDF document. Starts Qt's fonts where no one has yet."""
-    application = QGuiApplication.instance() or QGuiApplication(["aligner"])
-    buffer = QBuffer()
-    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    writer = QPdfWriter(buffer)
-    writer.setResolution(RESOLUTION)
-    writer.setCreator("Aligner")
-    writer.setTitle(card_foot(job))
-    _lay_paper(writer, size or QPageSize(QPageSize.PageSizeId.A4))
-    paint_card(job, writer, show, kept_in)
-    del application  # kept until the last text is painted
-    buffer.close()
-    return bytes(buffer.data().data())
+    return pdf_bytes(
+        card_foot(job), size, _MARGINS_MM, lambda device: paint_card(job, device, show, kept_in)
+    )
 
 
 def prepare(printer: QPrinter, job: Job, size: QPageSize) -> None:
     """Set a printer to the card's paper, its margins and its name in the queue."""
     printer.setCreator("Aligner")
     printer.setDocName(card_foot(job))
-    _lay_paper(printer, size)
+    printer.setPageSize(size)
+    printer.setPageMargins(_MARGINS_MM, QPageLayout.Unit.Millimeter)
 
 
 def paint_card(
@@ -114,8 +101,3 @@ def paint_card(
     if page_count(device, chosen) > _MOST_PAGES:
         chosen = blocks(is_tight=True)
     return paint_pages(device, chosen, card_foot(job))
-
-
-def _lay_paper(device: QPagedPaintDevice, size: QPageSize) -> None:
-    device.setPageSize(size)
-    device.setPageMargins(_MARGINS_MM, QPageLayout.Unit.Millimeter)
