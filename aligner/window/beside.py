@@ -16,7 +16,7 @@ from aligner.errors import AlignerError
 from aligner.language import say
 from aligner.window.files.filing import Filing
 from aligner.window.preferences import Preferences
-from aligner.window.stage_page import Setting
+from aligner.window.setting import Setting
 from aligner.window.widgets.question_bar import QuestionBar
 from aligner.window.widgets.refusal_words import sentence
 
@@ -97,7 +97,7 @@ class PagesBeside:
         from aligner.window.bench.view import BenchView
 
         def make() -> Any:
-            page = BenchView(setting.open_job, setting.theme, setting.show, setting.now)
+            page = BenchView(setting)
             page.left.connect(self._window.go_back)
             page.stage_wanted.connect(self._window.show_bench_of)
             page.step.door.ticked.connect(self._window.sound)

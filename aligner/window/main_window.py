@@ -51,8 +51,9 @@ from aligner.window.menus import fill_menus
 from aligner.window.open_job import OpenJob
 from aligner.window.page_stack import PageStack
 from aligner.window.preferences import Preferences, keep_preferences
+from aligner.window.setting import Setting
 from aligner.window.stage_list import StageList
-from aligner.window.stage_page import Setting, make_page
+from aligner.window.stage_page import make_page
 from aligner.window.undo_keys import UndoKeys
 from aligner.window.widgets.labels import Caution, caution_words, label
 from aligner.window.widgets.question_bar import QuestionBar

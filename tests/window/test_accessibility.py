@@ -32,6 +32,7 @@ from aligner.window.align.views import View
 from aligner.window.bench.view import BenchView
 from aligner.window.main_window import MainWindow
 from aligner.window.open_job import OpenJob
+from aligner.window.setting import Setting
 from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.drawing_card import DrawingCard
 from aligner.window.widgets.labels import Caution
@@ -353,7 +354,7 @@ def test_a_choice_is_told_by_what_is_asked_and_its_value_by_what_is_chosen(qtbot
 def test_the_bench_view_is_told_as_well(qtbot, stage):
     theme = theme_for(Appearance.LIGHT)
     open_job = OpenJob(job_of("fellside-left-leg-high"), now=Clock())
-    view = BenchView(open_job, theme, Preferred(), Clock())
+    view = BenchView(Setting(open_job, theme, Preferred(), Clock()))
     view.setStyleSheet(style_sheet(theme))
     qtbot.addWidget(view)
     view.resize(1280, 720)

@@ -14,6 +14,7 @@ from aligner.units.preferred import Preferred
 from aligner.window.bench.view import BenchView
 from aligner.window.language import speak_language
 from aligner.window.open_job import OpenJob
+from aligner.window.setting import Setting
 from aligner.window.widgets.style_sheet import style_sheet
 from tests.window.conftest import Clock
 from tests.window.tighten_jobs import START, at_joint, at_kind, demo_job, ticked_until, true_job
@@ -33,7 +34,7 @@ def bench(qtbot):
         clock = Clock()
         open_job = OpenJob(job, now=clock)
         theme = theme_for(Appearance.LIGHT, scale)
-        made = BenchView(open_job, theme, Preferred(), clock)
+        made = BenchView(Setting(open_job, theme, Preferred(), clock))
         made.setStyleSheet(style_sheet(theme))
         made.open_job = open_job
         qtbot.addWidget(made)

@@ -23,6 +23,7 @@ from aligner.window.inspect.list import PARTS
 from aligner.window.inspect.stage import InspectStage
 from aligner.window.main_window import MainWindow
 from aligner.window.open_job import OpenJob
+from aligner.window.setting import Setting
 
 TUBE = ("tube_runout", Side.LEFT)
 SURFACE = ("tube_surface", Side.LEFT)
@@ -50,7 +51,7 @@ def saving(open_job, tmp_path):
 
 @pytest.fixture
 def stage(qtbot, open_job, saving):
-    made = InspectStage(open_job, Theme(), Preferred(), lambda: AT, saving)
+    made = InspectStage(Setting(open_job, Theme(), Preferred(), lambda: AT, save=saving))
     qtbot.addWidget(made)
     open_job.changed.connect(made.refresh)
     made.resize(1040, 600)

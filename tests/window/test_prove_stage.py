@@ -19,6 +19,7 @@ from aligner.sheet.quantities import Torque
 from aligner.units.preferred import Preferred
 from aligner.window.open_job import OpenJob
 from aligner.window.prove.stage import ProveStage
+from aligner.window.setting import Setting
 
 _DAY = date(2026, 5, 4)
 _AT = datetime(2026, 5, 4, 9, 30, tzinfo=UTC)
@@ -55,7 +56,7 @@ def open_job():
 
 @pytest.fixture
 def stage(qtbot, open_job):
-    made = ProveStage(open_job, Theme(), Preferred(), lambda: _DAY)
+    made = ProveStage(Setting(open_job, Theme(), Preferred(), lambda: _AT))
     qtbot.addWidget(made)
     open_job.changed.connect(made.refresh)
     made.show()

@@ -8,6 +8,7 @@ from aligner.job import Job
 from aligner.units.preferred import Preferred
 from aligner.window.open_job import OpenJob
 from aligner.window.prove.recheck_card import RecheckCard
+from aligner.window.setting import Setting
 from tests.window.conftest import Clock
 from tests.window.tighten_jobs import never, ticked_until, true_job, without_torque
 
@@ -20,7 +21,7 @@ def card(qtbot):
 
     def made(job):
         open_job = OpenJob(job)
-        card = RecheckCard(open_job, Theme(), Preferred(), Clock())
+        card = RecheckCard(Setting(open_job, Theme(), Preferred(), Clock()))
         qtbot.addWidget(card)
         open_job.changed.connect(lambda: card.show_job(open_job.job, open_job.assessment))
         card.show_job(open_job.job, open_job.assessment)

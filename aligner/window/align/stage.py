@@ -8,8 +8,6 @@ made when it is first opened.
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from datetime import datetime
 from itertools import pairwise
 from typing import Any
 
@@ -22,10 +20,9 @@ from PySide6.QtWidgets import (
 )
 
 from aligner.assessment import Subject
-from aligner.drawing.theme import ROOM, Theme
+from aligner.drawing.theme import ROOM
 from aligner.job.edits_align import has_readings, with_attempt_closed
 from aligner.language import say
-from aligner.units.preferred import Preferred
 from aligner.window.align.doors import connect_heights, connect_in_line, connect_square
 from aligner.window.align.entry import Entry
 from aligner.window.align.height_card import HeightCard
@@ -33,7 +30,7 @@ from aligner.window.align.in_line_card import InLineCard
 from aligner.window.align.square_card import SquareCard
 from aligner.window.align.views import View, ViewRow, as_the_eye_goes, beyond
 from aligner.window.align.words import road_words
-from aligner.window.open_job import OpenJob
+from aligner.window.setting import Setting
 from aligner.window.widgets.folding_row import FoldingRow
 from aligner.window.widgets.labels import label, main_button
 from aligner.window.widgets.part_stack import PartStack
@@ -56,18 +53,13 @@ class AlignStage(QWidget):
 
     finished = Signal()
 
-    def __init__(
-        self,
-        open_job: OpenJob,
-        theme: Theme,
-        show: Preferred,
-        now: Callable[[], datetime],
-    ) -> None:
+    def __init__(self, setting: Setting) -> None:
         super().__init__()
-        self._open_job = open_job
-        self._theme = theme
-        self._show = show
-        self._now = now
+        theme, show = setting.theme, setting.show
+        self._open_job = setting.open_job
+        self._theme = setting.theme
+        self._show = setting.show
+        self._now = setting.now
         self.height_card = HeightCard(theme, show)
         self.square_card = SquareCard(theme, show)
         self.in_line_card = InLineCard(theme, show)

@@ -6,9 +6,6 @@ box whose name is on the screen, and its Enter never does anything else.
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from datetime import datetime
-
 from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QHBoxLayout, QWidget
@@ -20,17 +17,16 @@ from aligner.assessment.asked_reading import (
     last_reading,
     with_reading,
 )
-from aligner.drawing.theme import GAP, Theme
+from aligner.drawing.theme import GAP
 from aligner.gauging import Verdict
 from aligner.job.edits_align import has_readings, with_attempt_closed
 from aligner.language import begun, marked, say
 from aligner.sheet.quantities import Quantity
 from aligner.units import UnreadableQuantity
-from aligner.units.preferred import Preferred
 from aligner.window.bench.drawing import BenchDrawing
 from aligner.window.bench.panel import BenchPanel
 from aligner.window.bench.words import BenchWords
-from aligner.window.open_job import OpenJob
+from aligner.window.setting import Setting
 from aligner.window.widgets.labels import set_tone
 from aligner.window.widgets.pictures import height_words, in_line_words, square_words
 from aligner.window.widgets.typed_line import ValueLine
@@ -62,14 +58,13 @@ class BenchAlign(QWidget):
 
     finished = Signal()
 
-    def __init__(
-        self, open_job: OpenJob, theme: Theme, show: Preferred, now: Callable[[], datetime]
-    ) -> None:
+    def __init__(self, setting: Setting) -> None:
         super().__init__()
-        self._open_job = open_job
-        self._show = show
-        self._now = now
-        self.drawing = BenchDrawing(theme, show)
+        theme = setting.theme
+        self._open_job = setting.open_job
+        self._show = setting.show
+        self._now = setting.now
+        self.drawing = BenchDrawing(theme, setting.show)
         self.panel = BenchPanel(say("reading in hand"))
         self.name = BenchWords(theme, 56)
         self.value = BenchWords(theme, 110)
@@ -99,7 +94,7 @@ class BenchAlign(QWidget):
         self.cell.left.connect(self._keep)
         self.panel.acted.connect(self._act)
         self.panel.strayed.connect(lambda _: self.refusal.say(say(_STRAY)))
-        open_job.started.connect(self._forget_typing)
+        setting.open_job.started.connect(self._forget_typing)
 
     @property
     def asked(self) -> ReadingPlace | None:

@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from datetime import datetime
-
 from PySide6.QtCore import QCoreApplication, QEvent, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
@@ -23,7 +20,7 @@ from aligner.units.preferred import Preferred
 from aligner.window.bench.drawing import BoltsInHand, larger
 from aligner.window.bench.panel import BenchPanel
 from aligner.window.bench.words import BenchWords
-from aligner.window.open_job import OpenJob
+from aligner.window.setting import Setting
 from aligner.window.steps.pass_marks import PassMarks
 from aligner.window.steps.step_words import (
     beside_words,
@@ -65,13 +62,12 @@ class BenchStep(QWidget):
     finished = Signal()
     align_wanted = Signal()
 
-    def __init__(
-        self, open_job: OpenJob, theme: Theme, show: Preferred, now: Callable[[], datetime]
-    ) -> None:
+    def __init__(self, setting: Setting) -> None:
         super().__init__()
-        self._open_job = open_job
-        self._show = show
-        self._now = now
+        theme = setting.theme
+        self._open_job = setting.open_job
+        self._show = setting.show
+        self._now = setting.now
         self._has_room = theme.text_scale <= _FITS_ALL
         big = larger(theme)
         self.bolts = BoltsInHand(big)
@@ -97,7 +93,7 @@ class BenchStep(QWidget):
             self.panel.column.addWidget(words, share)
         self.panel.column.addWidget(self.passes)
         self.panel.column.addWidget(self.next, 8)
-        self.door = TickDoor(big, show)
+        self.door = TickDoor(big, setting.show)
         self._lay_out(theme)
         self._connect()
 

@@ -11,21 +11,19 @@ points of the 1280 across the window, and so type of 47.
 from __future__ import annotations
 
 from collections.abc import Callable
-from datetime import datetime
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QSizePolicy, QStackedWidget, QVBoxLayout, QWidget
 
 from aligner.assessment import Stage
-from aligner.drawing.theme import GAP, ROOM, Theme
+from aligner.drawing.theme import GAP, ROOM
 from aligner.language import marked, say
-from aligner.units.preferred import Preferred
 from aligner.window.bench.align import BenchAlign
 from aligner.window.bench.panel import BenchPanel
 from aligner.window.bench.step import BenchStep
 from aligner.window.bench.words import BenchWords
-from aligner.window.open_job import OpenJob
+from aligner.window.setting import Setting
 from aligner.window.widgets.labels import label
 
 Said = Callable[[], tuple[str, ...]]
@@ -59,10 +57,9 @@ class BenchView(QWidget):
     left = Signal()
     stage_wanted = Signal(object)
 
-    def __init__(
-        self, open_job: OpenJob, theme: Theme, show: Preferred, now: Callable[[], datetime]
-    ) -> None:
+    def __init__(self, setting: Setting) -> None:
         super().__init__()
+        theme = setting.theme
         self.setObjectName("ground")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._stage = Stage.ALIGN
@@ -70,8 +67,8 @@ class BenchView(QWidget):
         self.words = BenchWords(theme, 84)
         self.detail = BenchWords(theme, 36, role="quiet", bold=False)
         self.caution = BenchWords(theme, 34, framed=True)
-        self.align = BenchAlign(open_job, theme, show, now)
-        self.step = BenchStep(open_job, theme, show, now)
+        self.align = BenchAlign(setting)
+        self.step = BenchStep(setting)
         self.rest = BenchPanel(say("what to do now"))
         self.rest_words = BenchWords(theme, 110)
         self.rest_detail = BenchWords(theme, 60, bold=False)

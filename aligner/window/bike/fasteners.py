@@ -6,14 +6,11 @@ stay with their fastener when others come, go or change places.
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from datetime import datetime
-
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
-from aligner.drawing.theme import GAP, Theme
+from aligner.drawing.theme import GAP
 from aligner.errors import AlignerError
 from aligner.fastening.joints import joint_kinds
 from aligner.job import Job
@@ -24,11 +21,10 @@ from aligner.job.edits_sheet import (
 )
 from aligner.language import begun, marked, say, say_count
 from aligner.sheet import Fastener, Sheet
-from aligner.units.preferred import Preferred
 from aligner.window.bike.boxes import HEIGHT
 from aligner.window.bike.fastener_reads import default_name, sides_of
 from aligner.window.bike.fastener_row import WIDTHS, FastenerRow
-from aligner.window.open_job import OpenJob
+from aligner.window.setting import Setting
 from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.folding_row import PAGE_FROM
 from aligner.window.widgets.labels import Card, label
@@ -51,14 +47,12 @@ class FastenersCard(Card):
     said = Signal(str)
     laid_out = Signal()
 
-    def __init__(
-        self, open_job: OpenJob, theme: Theme, show: Preferred, now: Callable[[], datetime]
-    ) -> None:
+    def __init__(self, setting: Setting) -> None:
         super().__init__(say("Fasteners"))
-        self._open_job = open_job
-        self._theme = theme
-        self._show = show
-        self._now = now
+        self._open_job = setting.open_job
+        self._theme = setting.theme
+        self._show = setting.show
+        self._now = setting.now
         self.rows: dict[str, FastenerRow] = {}
         self._none = wrapping(say("missing: no fasteners on the sheet"), tone="attention")
         self._rows = QVBoxLayout()

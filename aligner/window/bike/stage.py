@@ -6,8 +6,6 @@ that is missing is never filled in.
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from datetime import datetime
 from itertools import pairwise
 from pathlib import Path
 
@@ -16,15 +14,13 @@ from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
 from aligner.assessment.missing import missing_on_sheet, missing_values, not_given, still_to_come
 from aligner.assessment.sheet_changes import opened_by_the_sheet
-from aligner.drawing.theme import GAP, Theme
+from aligner.drawing.theme import GAP
 from aligner.job.edits_sheet import with_bike_name, with_job_title
 from aligner.job.edits_sheet_ticks import with_sheet
-from aligner.job.stamps import now_here
 from aligner.language import marked, say, say_count
 from aligner.sheet import Sheet
 from aligner.sheet.patterns import composed
 from aligner.sheet.variant import Variant
-from aligner.units.preferred import Preferred
 from aligner.window.bike.drawing import SheetDrawing
 from aligner.window.bike.fasteners import FastenersCard
 from aligner.window.bike.files import SheetFiles
@@ -33,7 +29,7 @@ from aligner.window.bike.rules import RulesCard
 from aligner.window.bike.start import StartCard
 from aligner.window.bike.values import BikeCard, ValuesCard, dimensions_card, limits_card
 from aligner.window.bike.variant import VariantCard
-from aligner.window.open_job import OpenJob
+from aligner.window.setting import Setting
 from aligner.window.widgets.folding_row import FoldingRow
 from aligner.window.widgets.labels import main_button
 from aligner.window.widgets.page import Page
@@ -55,17 +51,12 @@ class BikeStage(QWidget):
     finished = Signal()
     legs_wanted = Signal(str)
 
-    def __init__(
-        self,
-        open_job: OpenJob,
-        theme: Theme,
-        show: Preferred,
-        now: Callable[[], datetime] = now_here,
-    ) -> None:
+    def __init__(self, setting: Setting) -> None:
         super().__init__()
-        self._open_job = open_job
-        self._theme = theme
-        self._now = now
+        open_job, theme, show = setting.open_job, setting.theme, setting.show
+        self._open_job = setting.open_job
+        self._theme = setting.theme
+        self._now = setting.now
         self._begun_with = open_job.job
         self._is_at_the_top = True
         self.page = Page(say("The bike's sheet"))
@@ -77,9 +68,9 @@ class BikeStage(QWidget):
         self.dimensions = dimensions_card(open_job, theme, show)
         self.limits = limits_card(open_job, theme, show)
         self.drawing = SheetDrawing(theme)
-        self.fasteners = FastenersCard(open_job, theme, show, now)
+        self.fasteners = FastenersCard(setting)
         self.rules = RulesCard(open_job, theme)
-        self.files = SheetFiles(open_job, now)
+        self.files = SheetFiles(open_job, setting.now)
         self.go_on = main_button(say("Go on to Strip   Enter"))
         self._lay_out()
         self._connect()

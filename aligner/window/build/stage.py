@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from datetime import datetime
 from itertools import pairwise
 
 from PySide6.QtCore import QPoint, Qt, Signal
@@ -12,11 +10,10 @@ from PySide6.QtWidgets import QApplication, QVBoxLayout, QWidget
 from aligner.assessment import Stage, StepStanding
 from aligner.assessment.build import BEFORE_READING, BuildAssessment, BuildSubject
 from aligner.assessment.ticks import with_tick
-from aligner.drawing.theme import GAP, Theme
+from aligner.drawing.theme import GAP
 from aligner.job.edits_build import with_build_tick, with_gaps_to_read_again
 from aligner.language import inside, say
 from aligner.sheet.quantities import Torque
-from aligner.units.preferred import Preferred
 from aligner.window.build.bearing_card import BearingCard
 from aligner.window.build.blend_card import BlendCard
 from aligner.window.build.doors import connect_bearing, connect_oil, connect_sag_and_sheet
@@ -27,7 +24,7 @@ from aligner.window.build.sag_card import SagCard
 from aligner.window.build.sheet_card import SheetCard
 from aligner.window.build.steps_card import StepsCard
 from aligner.window.build.words import sentence_words
-from aligner.window.open_job import OpenJob
+from aligner.window.setting import Setting
 from aligner.window.widgets.folding_row import beside
 from aligner.window.widgets.labels import main_button
 from aligner.window.widgets.page import Page
@@ -44,17 +41,12 @@ class BuildStage(QWidget):
 
     finished = Signal()
 
-    def __init__(
-        self,
-        open_job: OpenJob,
-        theme: Theme,
-        show: Preferred,
-        now: Callable[[], datetime],
-    ) -> None:
+    def __init__(self, setting: Setting) -> None:
         super().__init__()
-        self._open_job = open_job
-        self._show = show
-        self._now = now
+        theme, show = setting.theme, setting.show
+        self._open_job = setting.open_job
+        self._show = setting.show
+        self._now = setting.now
         self.oil_card = OilCard(theme, show)
         self.steps_card = StepsCard(
             theme,
@@ -82,8 +74,8 @@ class BuildStage(QWidget):
         column.setSpacing(GAP)
         column.addWidget(self.page)
         column.addWidget(self.go_on, 0, Qt.AlignmentFlag.AlignRight)
-        self._started = open_job.job
-        open_job.kept_changed.connect(self._take_another_job)
+        self._started = setting.open_job.job
+        setting.open_job.kept_changed.connect(self._take_another_job)
         self._connect()
         application = QApplication.instance()
         if isinstance(application, QApplication):

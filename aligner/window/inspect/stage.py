@@ -2,26 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from datetime import datetime
-
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from aligner.assessment.inspection import InspectionAssessment, PlaceStanding
-from aligner.drawing.theme import Theme
 from aligner.job import Job
 from aligner.job.edits_inspect import with_finding
 from aligner.job.inspect import Finding, Place
 from aligner.language import say
-from aligner.units.preferred import Preferred
 from aligner.window.inspect.doors import PlaceDoors, step_name
 from aligner.window.inspect.list import PARTS, InspectList
 from aligner.window.inspect.panel import InspectPanel
 from aligner.window.inspect.parts import PartsPage
 from aligner.window.inspect.photograph_view import PhotographView
 from aligner.window.inspect.words import count_words, given_words, headline, whole_words
-from aligner.window.open_job import OpenJob
+from aligner.window.setting import Setting
 from aligner.window.typed_texts import KEY
 from aligner.window.widgets.folding_row import FoldingRow
 from aligner.window.widgets.labels import label, main_button
@@ -39,25 +34,19 @@ class InspectStage(QWidget):
 
     finished = Signal()
 
-    def __init__(
-        self,
-        open_job: OpenJob,
-        theme: Theme,
-        show: Preferred,
-        now: Callable[[], datetime],
-        save: Callable[[], bool],
-    ) -> None:
+    def __init__(self, setting: Setting) -> None:
         super().__init__()
-        self._open_job = open_job
-        self._theme = theme
-        self._show = show
-        self._now = now
-        self._save = save
+        open_job, theme = setting.open_job, setting.theme
+        self._open_job = setting.open_job
+        self._theme = setting.theme
+        self._show = setting.show
+        self._now = setting.now
+        self._save = setting.save
         self._started: Job = open_job.job
         self._in_hand: Place = PARTS
         self.panels: dict[Place, InspectPanel] = {}
         self.list = InspectList(theme)
-        self.parts = PartsPage(theme, show)
+        self.parts = PartsPage(theme, setting.show)
         self.large = PhotographView(theme)
         self._stack = PartStack()
         self._stack.addWidget(self.parts)

@@ -6,8 +6,6 @@ the value seen on the wrench, and a value far out is asked about before it is ke
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from datetime import datetime
 from itertools import groupby
 
 from PySide6.QtWidgets import QVBoxLayout
@@ -15,15 +13,14 @@ from PySide6.QtWidgets import QVBoxLayout
 from aligner.assessment import Assessment
 from aligner.assessment.rechecks import RecheckStanding
 from aligner.assessment.ticks import with_recheck
-from aligner.drawing.theme import GAP, Theme
+from aligner.drawing.theme import GAP
 from aligner.errors import AlignerError
 from aligner.job import Job
 from aligner.job.edits_tighten import without_recheck
 from aligner.language import say
 from aligner.sheet.quantities import Torque
-from aligner.units.preferred import Preferred
-from aligner.window.open_job import OpenJob
 from aligner.window.prove.recheck_row import RecheckRow
+from aligner.window.setting import Setting
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import wrapping
 
@@ -31,19 +28,13 @@ from aligner.window.widgets.page import wrapping
 class RecheckCard(Card):
     """A row for each fastener, by distance; it shows what the job says and keeps nothing."""
 
-    def __init__(
-        self,
-        open_job: OpenJob,
-        theme: Theme,
-        show: Preferred,
-        now: Callable[[], datetime],
-    ) -> None:
+    def __init__(self, setting: Setting) -> None:
         super().__init__(say("Checked again on the road"))
         self.setAccessibleName(say("fasteners checked again on the road"))
-        self._open_job = open_job
-        self._theme = theme
-        self._show = show
-        self._now = now
+        self._open_job = setting.open_job
+        self._theme = setting.theme
+        self._show = setting.show
+        self._now = setting.now
         self.words = wrapping("", "quiet")
         self._column = QVBoxLayout()
         self._column.setSpacing(GAP)

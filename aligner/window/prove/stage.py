@@ -7,7 +7,6 @@ the button, and whether the list is ticked is read off the list, never ticked he
 from __future__ import annotations
 
 from collections.abc import Callable
-from datetime import date, datetime
 from itertools import pairwise
 
 from PySide6.QtCore import Qt
@@ -15,7 +14,7 @@ from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import QPlainTextEdit, QVBoxLayout, QWidget
 
 from aligner.assessment import Level
-from aligner.drawing.theme import GAP, Theme
+from aligner.drawing.theme import GAP
 from aligner.job import Job, SignOff
 from aligner.job.edits_prove import (
     with_check,
@@ -25,14 +24,12 @@ from aligner.job.edits_prove import (
     without_sign_off,
 )
 from aligner.job.final_checks import checks_of, final_checks, open_checks
-from aligner.job.stamps import now_here
 from aligner.language import begun, inside, say, say_count
-from aligner.units.preferred import Preferred
-from aligner.window.open_job import OpenJob
 from aligner.window.prove.check_row import CheckRow
 from aligner.window.prove.job_summary import summary_rows
 from aligner.window.prove.recheck_card import RecheckCard
 from aligner.window.prove.sign_off_card import SignOffCard
+from aligner.window.setting import Setting
 from aligner.window.widgets.labels import Card, set_tone
 from aligner.window.widgets.page import Cell, Page, table_card, wrapping
 
@@ -56,19 +53,13 @@ class RoadTestNote(QPlainTextEdit):
 class ProveStage(QWidget):
     """Everything between the last step of the list and the name under the job."""
 
-    def __init__(
-        self,
-        open_job: OpenJob,
-        theme: Theme,
-        show: Preferred,
-        today: Callable[[], date] | None = None,
-        now: Callable[[], datetime] = now_here,
-    ) -> None:
+    def __init__(self, setting: Setting) -> None:
         super().__init__()
-        self._open_job = open_job
-        self._theme = theme
-        self._show = show
-        self._today = today or (lambda: now().date())
+        theme = setting.theme
+        self._open_job = setting.open_job
+        self._theme = setting.theme
+        self._show = setting.show
+        self._now = setting.now
         self._summary: list[list[Cell]] = []
         self.rows: dict[str, CheckRow] = {}
         self.page = Page(say("Final checks and sign-off"))
@@ -91,14 +82,14 @@ class ProveStage(QWidget):
         self.sign_off_card.asked.connect(self._keep_typing)
         self.sign_off_card.signed.connect(self._sign)
         self.sign_off_card.opened_again.connect(self._open_again)
-        self.recheck_card = RecheckCard(open_job, theme, show, now)
+        self.recheck_card = RecheckCard(setting)
         cards = (self._checks_card, road_card, summary, self.sign_off_card, self.recheck_card)
         for card in cards:
             self.page.add(card)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.page)
-        open_job.kept_changed.connect(self._take_another_job)
+        setting.open_job.kept_changed.connect(self._take_another_job)
         self.refresh()
 
     def sentence(self) -> tuple[str, str]:
@@ -196,7 +187,7 @@ class ProveStage(QWidget):
         self.road_test.setReadOnly(signed is not None)
         self._show_summary()
         self.recheck_card.show_job(job, self._open_job.assessment)
-        self.sign_off_card.show_sign_off(signed, self.what_is_open(), self._today())
+        self.sign_off_card.show_sign_off(signed, self.what_is_open(), self._now().date())
 
     def what_is_open(self) -> str:
         """What keeps the job from being signed off, in words; "" if nothing does."""
@@ -325,7 +316,7 @@ class ProveStage(QWidget):
         self.summary_place.addWidget(table_card(say("The job"), ("", ""), rows, (3, 9)))
 
     def _sign(self, name: str) -> None:
-        on = self._today()
+        on = self._now().date()
         self._open_job.edit(say("sign-off"), lambda job: with_sign_off(job, name, on))
 
     def _open_again(self) -> None:

@@ -6,21 +6,17 @@ unless the person has chosen a step elsewhere in the list to look at.
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from datetime import datetime
-
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from aligner.assessment import StepStanding, StepState
 from aligner.assessment.strip import StripAssessment
 from aligner.assessment.ticks import with_loosened
-from aligner.drawing.theme import GAP, Theme
+from aligner.drawing.theme import GAP
 from aligner.errors import AlignerError
 from aligner.job.edits_strip import without_loosened
 from aligner.language import say
-from aligner.units.preferred import Preferred
-from aligner.window.open_job import OpenJob
+from aligner.window.setting import Setting
 from aligner.window.steps.step_list import StepList
 from aligner.window.steps.tick_door import TickDoor
 from aligner.window.strip.step_card import LooseBoltCard, LooseStepCard
@@ -54,12 +50,11 @@ class LoosenView(QWidget):
     readings_wanted = Signal(str)
     finished = Signal()
 
-    def __init__(
-        self, open_job: OpenJob, theme: Theme, show: Preferred, now: Callable[[], datetime]
-    ) -> None:
+    def __init__(self, setting: Setting) -> None:
         super().__init__()
-        self._open_job = open_job
-        self._now = now
+        theme, show = setting.theme, setting.show
+        self._open_job = setting.open_job
+        self._now = setting.now
         self._shown_key = ""
         self._follows = True
         self.card = LooseStepCard(theme, show)

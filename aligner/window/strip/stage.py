@@ -2,18 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from datetime import datetime
-
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QWidget
 
 from aligner.assessment.strip import StripAssessment, StripSubject
-from aligner.drawing.theme import GAP, ROOM, Theme
+from aligner.drawing.theme import GAP, ROOM
 from aligner.job import Job
 from aligner.language import say
-from aligner.units.preferred import Preferred
-from aligner.window.open_job import OpenJob
+from aligner.window.setting import Setting
 from aligner.window.strip.as_found import AsFoundView
 from aligner.window.strip.loosen import LoosenView
 from aligner.window.strip.parts import PartsView
@@ -36,20 +32,15 @@ class StripStage(QWidget):
     finished = Signal()
     sheet_wanted = Signal()
 
-    def __init__(
-        self,
-        open_job: OpenJob,
-        theme: Theme,
-        show: Preferred,
-        now: Callable[[], datetime],
-    ) -> None:
+    def __init__(self, setting: Setting) -> None:
         super().__init__()
-        self._open_job = open_job
+        open_job, theme, show = setting.open_job, setting.theme, setting.show
+        self._open_job = setting.open_job
         self._started: Job | None = None
         self._view = StripView.LOOSEN
         self.as_found = AsFoundView(open_job, theme, show)
-        self.loosen = LoosenView(open_job, theme, show, now)
-        self.parts = PartsView(open_job, theme, now)
+        self.loosen = LoosenView(setting)
+        self.parts = PartsView(open_job, theme, setting.now)
         self._pages: dict[StripView, QWidget] = {
             StripView.AS_FOUND: self.as_found,
             StripView.LOOSEN: self.loosen,

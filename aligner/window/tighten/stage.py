@@ -6,8 +6,6 @@ it unless the person has chosen a step elsewhere in the list to look at.
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from datetime import datetime
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
@@ -16,13 +14,12 @@ from PySide6.QtWidgets import QWidget
 
 from aligner.assessment import StepStanding
 from aligner.assessment.ticks import with_tick
-from aligner.drawing.theme import GAP, ROOM, Theme
+from aligner.drawing.theme import GAP, ROOM
 from aligner.errors import AlignerError
 from aligner.job.edits_align import with_heights_to_read_again
 from aligner.job.edits_tighten import with_untick
 from aligner.language import say
-from aligner.units.preferred import Preferred
-from aligner.window.open_job import OpenJob
+from aligner.window.setting import Setting
 from aligner.window.steps.bolt_card import BoltCard
 from aligner.window.steps.step_list import StepList
 from aligner.window.steps.tick_door import TickDoor
@@ -49,18 +46,13 @@ class TightenStage(QWidget):
     sheet_wanted = Signal()
     finished = Signal()
 
-    def __init__(
-        self,
-        open_job: OpenJob,
-        theme: Theme,
-        show: Preferred,
-        now: Callable[[], datetime],
-    ) -> None:
+    def __init__(self, setting: Setting) -> None:
         super().__init__()
-        self._open_job = open_job
-        self._theme = theme
-        self._show = show
-        self._now = now
+        theme, show = setting.theme, setting.show
+        self._open_job = setting.open_job
+        self._theme = setting.theme
+        self._show = setting.show
+        self._now = setting.now
         self._shown_key = ""
         self._seen_key = ""
         self._follows = True
