@@ -8,7 +8,7 @@ rank of its own by default sequence, side and name.
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable
+from collections.abc import Collection, Iterable, Iterator, Set
 from dataclasses import dataclass
 from functools import cache
 from typing import Literal
@@ -19,6 +19,8 @@ from aligner.language import say
 
 Work = Literal["tightening", "loosening"]
 _SIDES = {"left": 0, "right": 1, "": 2}
+#: Loosening ranks run the other way.
+_DIRECTIONS = {"tightening": 1, "loosening": -1}
 
 
 @dataclass(frozen=True)
@@ -54,9 +56,6 @@ def places(
     Raises:
         UnusableJoint: two joints have the same name.
     """
-    direction = 1 if work == "tightening" else -1
-    kinds = joint_kinds()
-    by_name = _stages(work)
     found: list[Place] = []
     seen: set[str] = set()
     present: set[str] = {fork}
@@ -66,34 +65,39 @@ def places(
                 joint.name, say("it stands there twice"), say("give each its own name")
             )
         seen.add(joint.name)
-        kind = kinds[joint.kind]
-        present |= {joint.kind, kind.group}
-        side = _SIDES[joint.side]
-        stages = by_name.get(joint.kind, by_name.get(kind.group, ()))
-        found += (
-            Place(
-                f"{joint.kind}/{joint.name}/{stage.stage}",
-                (direction * stage.sequence, side, joint.name),
-                joint,
-                stage,
-            )
-            for stage in stages
-        )
-        if not stages or work == "loosening":
-            sequence = kind.sequence
-            if work == "loosening":
-                sequence = kind.sequence_loosening or sequence
-            rank = (direction * sequence, side, joint.name)
-            found.append(Place(f"{joint.kind}/{joint.name}", rank, joint))
+        present |= {joint.kind, joint_kinds()[joint.kind].group}
+        found += _places_of(joint, work)
+    if seen:
+        found += _between(present, work, asked)
+    return sorted(found, key=lambda place: place.rank)
+
+
+def _places_of(joint: Joint, work: Work) -> Iterator[Place]:
+    """Where one joint is done: its stages, and itself; in tightening these stand for it."""
+    kind, side = joint_kinds()[joint.kind], _SIDES[joint.side]
+    direction = _DIRECTIONS[work]
+    stages = _stages(work).get(joint.kind) or _stages(work).get(kind.group, ())
+    for stage in stages:
+        key = f"{joint.kind}/{joint.name}/{stage.stage}"
+        yield Place(key, (direction * stage.sequence, side, joint.name), joint, stage)
+    if not stages or work == "loosening":
+        sequence = kind.sequence
+        if work == "loosening":
+            sequence = kind.sequence_loosening or sequence
+        rank = (direction * sequence, side, joint.name)
+        yield Place(f"{joint.kind}/{joint.name}", rank, joint)
+
+
+def _between(present: Set[str], work: Work, asked: Collection[str]) -> Iterator[Place]:
+    """What is done between the joints: for those kinds and groups that are there, or for any."""
     for activity in activities().values():
         if activity.when != work or activity.per:
             continue
         if activity.only_if_asked and activity.activity not in asked:
             continue
-        if seen and (not activity.needs or not present.isdisjoint(activity.needs)):
-            rank = (direction * activity.sequence, 2, activity.activity)
-            found.append(Place(f"{activity.kind}/{activity.activity}", rank, activity=activity))
-    return sorted(found, key=lambda place: place.rank)
+        if not activity.needs or not present.isdisjoint(activity.needs):
+            rank = (_DIRECTIONS[work] * activity.sequence, 2, activity.activity)
+            yield Place(f"{activity.kind}/{activity.activity}", rank, activity=activity)
 
 
 def repeated(place: Place, after: Iterable[Place], named: str) -> Place:

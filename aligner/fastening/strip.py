@@ -8,13 +8,14 @@ So some joints stand here twice: cracked while something else still holds, undon
 from __future__ import annotations
 
 from collections.abc import Iterable
+from typing import NamedTuple
 
 from aligner.fastening.arrangement import Arrangement, arrangement
 from aligner.fastening.joints import Joint, joint_kinds
 from aligner.fastening.places import Place
 from aligner.fastening.planner import Plan, bolt_numbers, joint_title
 from aligner.fastening.rules import Rule
-from aligner.fastening.steps import Step
+from aligner.fastening.steps import Activity, Step
 from aligner.language import begun, inside, say
 
 
@@ -65,25 +66,13 @@ def _loosening_step(
             caution=say(activity.caution),
             done_with=tuple(key for name in activity.done_with for key in keys.get(name, ())),
         )
-    kind = joint_kinds()[joint.kind]
     undone = _key_of_undoing(joint)
-    words = joint_title(joint, numbers[joint.name])
-    deed, caution = say(kind.loosening_verb), kind.caution_loosening
-    if activity is not None:
-        title = say(activity.title, joint=inside(words))
-        deed, caution = say(activity.deed), activity.caution
-        upon = begun(say(activity.upon, joint=inside(words)))
-    elif kind.loosening_also:
-        also = say(kind.loosening_also)
-        title = say("{verb} {joint}; {also}", verb=deed, joint=inside(words), also=also)
-        upon = f"{words}; {also}"
-    else:
-        title = say("{verb} {joint}", verb=deed, joint=inside(words))
-        upon = words
+    said = _said_of(joint, activity, joint_title(joint, numbers[joint.name]))
+    caution = activity.caution if activity else joint_kinds()[joint.kind].caution_loosening
     return Step(
         key=place.key if activity else undone,
         kind="loosen",
-        title=begun(title),
+        title=begun(said.title),
         reason=reason,
         source=source,
         joint=joint.name,
@@ -93,9 +82,33 @@ def _loosening_step(
         bolt_count=joint.bolts,
         caution=say(caution),
         done_with=(undone,) if activity else (),
-        deed=deed,
-        upon=upon,
+        deed=said.deed,
+        upon=said.upon,
     )
+
+
+class _Said(NamedTuple):
+    """A loosening step in words: whole, and as what is done and what it is done to."""
+
+    title: str
+    deed: str
+    upon: str
+
+
+def _said_of(joint: Joint, activity: Activity | None, words: str) -> _Said:
+    """How a joint is cracked, or undone where there is no activity; `words` are its title."""
+    if activity is not None:
+        return _Said(
+            say(activity.title, joint=inside(words)),
+            say(activity.deed),
+            begun(say(activity.upon, joint=inside(words))),
+        )
+    kind = joint_kinds()[joint.kind]
+    deed, also = say(kind.loosening_verb), say(kind.loosening_also)
+    if also:
+        title = say("{verb} {joint}; {also}", verb=deed, joint=inside(words), also=also)
+        return _Said(title, deed, f"{words}; {also}")
+    return _Said(say("{verb} {joint}", verb=deed, joint=inside(words)), deed, words)
 
 
 def _keys_by_name(places: Iterable[Place]) -> dict[str, list[str]]:
