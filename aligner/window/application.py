@@ -6,7 +6,7 @@ import gc
 import sys
 from pathlib import Path
 
-from PySide6.QtCore import QSettings, QTimer
+from PySide6.QtCore import QByteArray, QSettings, QTimer
 from PySide6.QtWidgets import QApplication
 
 from aligner.data_files import demo as demo_document
@@ -38,7 +38,7 @@ def run_window(path: Path | None, *, demo: bool = False) -> int:
         theme, chosen.units, settings=settings, recovery=recovery_folder(), preferences=chosen
     )
     geometry = settings.value("geometry")
-    if geometry is not None:
+    if isinstance(geometry, QByteArray):  # an edited settings file may hold anything
         window.restoreGeometry(geometry)
     if path is not None:
         window.open_path(path)
