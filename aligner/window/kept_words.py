@@ -21,4 +21,5 @@ def title_words(open_job: OpenJob) -> str:
     """The window's title, with Qt's place for the mark of unsaved edits."""
     name = open_job.path.name if open_job.path else say("new job")
     only_read = f" ({say('to read')})" if open_job.only_read else ""
+    name = name.replace("[*]", "[*][*]")  # Qt's way to write these letters themselves
     return f"{name}[*]{only_read} - Aligner"

@@ -1,8 +1,9 @@
 """Files in the window: dropped, recent, refused; the file that is refused is untouched."""
 
 import pytest
-from PySide6.QtCore import QMimeData, QPointF, QSettings, Qt, QUrl
-from PySide6.QtGui import QDropEvent
+from PySide6.QtCore import QEvent, QMimeData, QPointF, QSettings, Qt, QUrl
+from PySide6.QtGui import QDropEvent, QKeyEvent
+from PySide6.QtWidgets import QApplication
 
 from aligner.drawing.theme import Appearance, theme_for
 from aligner.window.main_window import MainWindow
@@ -89,3 +90,24 @@ def test_undo_of_all_gives_back_the_job_as_it_was_opened(window):
 
     assert window.open_job.job == before
     assert not window.open_job.has_unsaved_edits
+
+
+def test_enter_held_down_from_before_a_question_answers_nothing(window):
+    window.open_job.edit("title", lambda job: job.with_changes(title="other"))
+    window.close()
+    answer = QApplication.focusWidget()
+    assert answer.text() == "Save first"
+
+    repeated = QKeyEvent(
+        QEvent.Type.KeyPress, Qt.Key.Key_Return, Qt.KeyboardModifier.NoModifier, "\r", True
+    )
+    QApplication.sendEvent(answer, repeated)
+
+    assert window.question.text == "There are edits that are not saved."
+    assert QApplication.focusWidget() is answer
+
+
+def test_a_file_name_with_the_mark_of_qt_stands_in_the_title_as_it_is(window, tmp_path):
+    window.save_to(tmp_path / "left[*]leg.job.json")
+
+    assert window.windowTitle() == "left[*][*]leg.job.json[*] - Aligner"

@@ -98,7 +98,8 @@ class QuestionBar(QFrame):
         elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and isinstance(
             focus, QPushButton
         ):
-            focus.click()
+            if not event.isAutoRepeat():  # held since before it was asked: nobody has read it
+                focus.click()
         else:
             super().keyPressEvent(event)
 
