@@ -16,7 +16,7 @@ from pydantic import ValidationError
 from aligner.job import Job
 from aligner.language import marked, say
 from aligner.sheet import Sheet
-from aligner.storage.json_text import parsed_text, text_of
+from aligner.storage.json_text import is_no_text, parsed_text, text_of
 from aligner.storage.migration import (
     MINOR,
     STEPS,
@@ -44,6 +44,10 @@ _NEWER = {
 _NOT_ONE = {
     "job": marked("this is not a job document"),
     "sheet": marked("this is not a sheet document"),
+}
+_NO_TEXT = {
+    "job": marked("damaged, or not a job"),
+    "sheet": marked("damaged, or not a sheet"),
 }
 _THE_OTHER = {
     "job": marked("this is a sheet, not a job"),
@@ -124,6 +128,8 @@ def document_and_newer(
     kind = kind_of(model)
     if len(content) > LARGEST_BYTES:
         raise UnusableDocument("", say("the file is too large"), say(_TOO_LARGE[kind]))
+    if is_no_text(content):
+        raise UnusableDocument("", say(_NO_TEXT[kind]))
     text = text_of(content)
     fields = _checked_head(parsed_text(text), kind, oldest_version(steps))
     minor = _minor(fields)

@@ -65,6 +65,12 @@ class _Fault:
         self.wanted = wanted
 
 
+def is_no_text(content: bytes) -> bool:
+    """Whether a file was never a text, such as a picture, or was filled with nought bytes."""
+    is_begun = content.removeprefix(_BYTE_ORDER_MARK).lstrip().startswith(b"{")
+    return b"\0" in content and not is_begun and not content.startswith(_OTHER_ENCODINGS)
+
+
 def text_of(content: bytes) -> str:
     """A file's bytes as text; a byte-order mark is passed over.
 

@@ -5411,6 +5411,16 @@
     </message>
     <message>
       <location filename="aligner/storage/documents.py" />
+      <source>damaged, or not a job</source>
+      <translation>beschädigt oder kein Auftrag</translation>
+    </message>
+    <message>
+      <location filename="aligner/storage/documents.py" />
+      <source>damaged, or not a sheet</source>
+      <translation>beschädigt oder kein Datenblatt</translation>
+    </message>
+    <message>
+      <location filename="aligner/storage/documents.py" />
       <source>this is a sheet, not a job</source>
       <translation>das ist ein Datenblatt, kein Auftrag</translation>
     </message>
@@ -6738,11 +6748,6 @@
       <location filename="aligner/storage/history.py" />
       <source>larger than any job</source>
       <translation>größer als jeder Auftrag</translation>
-    </message>
-    <message>
-      <location filename="aligner/storage/history.py" />
-      <source>damaged, or not a job</source>
-      <translation>beschädigt oder kein Auftrag</translation>
     </message>
     <message>
       <location filename="aligner/storage/history.py" />

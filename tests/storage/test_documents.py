@@ -84,6 +84,9 @@ BAD_TEXT = {
         b'{\n"title": "\xff"}',
         "line 2 holds bytes that are not UTF-8 text; save it as UTF-8",
     ),
+    "a picture": (b"\x89PNG\r\n\x1a\n\0\0\0\rIHDR", "damaged, or not a job"),
+    "a photograph": (b"\xff\xd8\xff\xe0\0\x10JFIF\0", "damaged, or not a job"),
+    "filled with nought bytes": (bytes(4096), "damaged, or not a job"),
     "UTF-16": (
         "{}".encode("utf-16"),
         "the text is not in UTF-8 but in UTF-16 or UTF-32; save it as UTF-8",
