@@ -25,6 +25,7 @@ class Palette:
         edge: edges of what can be typed in or pressed.
         ink: text and drawn outlines.
         quiet: text of the second rank.
+        hint: what stands in a box that is empty.
         accent: what to do now, and what is done.
         on_accent: text on the accent.
         accent_soft: the band of what is allowed; a finished mark's ground.
