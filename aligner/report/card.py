@@ -14,6 +14,7 @@ from PySide6.QtGui import QPagedPaintDevice, QPageLayout, QPageSize
 
 from aligner.assessment import assess
 from aligner.job import Job
+from aligner.job.stamps import now_here
 from aligner.report.card_drawing import paint_front
 from aligner.report.card_photographs import card_photographs, photograph_blocks
 from aligner.report.card_rows import card_foot, rows_above, rows_below, rows_beside
@@ -83,7 +84,7 @@ def paint_card(
         OSError: the document could not be begun.
     """
     show = show or Preferred()
-    assessment = assess(job)
+    assessment = assess(job, now_here())
     picture = Picture(
         paint=lambda painter, room: paint_front(painter, room, assessment, show),
         width_mm=76,

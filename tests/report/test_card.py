@@ -123,6 +123,11 @@ def test_every_step_stands_on_the_card_with_what_was_logged() -> None:
         assert " ".join(standing.step.title.split()) in text
 
 
+def test_the_card_says_that_readings_are_dated_later_than_it_is() -> None:
+    read = {"begun": "2999-01-01T10:00:00+00:00", "protrusion": {"left": ["4 mm"]}}
+    assert "The readings are dated 01 January 2999 10:00" in text_of(full_job(align=read))
+
+
 def test_text_is_never_read_as_markup() -> None:
     assert "<b>bold</b> & &amp; <br>" in text_of(full_job(title="<b>bold</b> & &amp; <br>"))
 
