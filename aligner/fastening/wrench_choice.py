@@ -97,16 +97,7 @@ def fit(
         UnusableWrench: the torque is not above zero, or the target not within its own range.
     """
     if not 0 < low_nm <= target_nm <= high_nm:
-        raise UnusableWrench(
-            say("torque"),
-            say(
-                "{target} N·m is not within {low} to {high} N·m",
-                target=written(target_nm),
-                low=written(low_nm),
-                high=written(high_nm),
-            ),
-            say("give low, target and high in rising order, above zero"),
-        )
+        raise _no_range(target_nm, low_nm, high_nm)
     if adapter is not None and adapter.drive and wrench.drive and adapter.drive != wrench.drive:
         said = say(
             "its {drive} drive does not take the {other_drive} of “{adapter}”",
@@ -122,13 +113,7 @@ def fit(
     exact_nm = target_nm / times
     mark_nm = set_on_scale(wrench, target_nm, low_nm, high_nm, times)
     if mark_nm is None:
-        said = say(
-            "a setting of {setting} N·m is outside its usable scale, {low} to {high} N·m",
-            setting=written(exact_nm, ".1f"),
-            low=written(wrench.usable_low_nm, ".1f"),
-            high=written(wrench.high_nm, ".1f"),
-        )
-        return _unusable(wrench, adapter, exact_nm, said)
+        return _unusable(wrench, adapter, exact_nm, _off_the_scale(wrench, exact_nm))
     delivered_nm = delivered_range_nm(mark_nm, wrench.permissible_deviation, times)
     inside_by_nm = margin_nm(delivered_nm, low_nm, high_nm)
     is_inside = None if low_nm == high_nm else inside_by_nm >= -_SLACK_NM
@@ -143,6 +128,28 @@ def fit(
         is_inside_specification=is_inside,
         margin_nm=inside_by_nm,
         problems=_problems(wrench, mark_nm, delivered_nm, (low_nm, high_nm), is_inside),
+    )
+
+
+def _no_range(target_nm: float, low_nm: float, high_nm: float) -> UnusableWrench:
+    return UnusableWrench(
+        say("torque"),
+        say(
+            "{target} N·m is not within {low} to {high} N·m",
+            target=written(target_nm),
+            low=written(low_nm),
+            high=written(high_nm),
+        ),
+        say("give low, target and high in rising order, above zero"),
+    )
+
+
+def _off_the_scale(wrench: Wrench, exact_nm: float) -> str:
+    return say(
+        "a setting of {setting} N·m is outside its usable scale, {low} to {high} N·m",
+        setting=written(exact_nm, ".1f"),
+        low=written(wrench.usable_low_nm, ".1f"),
+        high=written(wrench.high_nm, ".1f"),
     )
 
 
