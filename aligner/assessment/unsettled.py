@@ -6,6 +6,10 @@ from aligner.assessment.correction import Correction, Subject
 from aligner.gauging import Advice, Remedy, Verdict
 from aligner.language import say, say_count
 
+#: More readings than this nobody takes: one of those there is wrong, or the value lies too near
+#: the limit. Chosen, no source.
+_TOO_MANY = 50
+
 
 def unsettled(subject: Subject, what: str, advice: Advice | None) -> Correction:
     """What to do where the readings cannot tell.
@@ -18,6 +22,16 @@ def unsettled(subject: Subject, what: str, advice: Advice | None) -> Correction:
     if advice is None:
         how = say("Measure again, with a finer gauge if you have one.")
         return Correction(subject, f"{what}.", how)
+    if advice.remedy is Remedy.MORE_READINGS and (advice.readings_needed or 0) > _TOO_MANY:
+        return Correction(
+            subject,
+            say("{what}: look for a reading that is wrong.", what=what),
+            say(
+                "More than {most} readings would be needed. Type over one that was misread or "
+                "mistyped; if there is none, use a finer gauge.",
+                most=_TOO_MANY,
+            ),
+        )
     match advice.remedy:
         case Remedy.MORE_READINGS:
             if advice.expected_verdict is Verdict.WITHIN:

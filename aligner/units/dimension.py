@@ -70,14 +70,14 @@ TORQUE = Dimension(
     ),
     largest=2_000.0,
     puzzling={
-        "lb": marked("is it lbf·ft or lbf·in?"),
-        "lbs": marked("is it lbf·ft or lbf·in?"),
-        "lbf": marked("is it lbf·ft or lbf·in?"),
-        "pounds": marked("is it lbf·ft or lbf·in?"),
-        "kg": marked("is it kgf·m or kgf·cm?"),
-        "kgf": marked("is it kgf·m or kgf·cm?"),
-        "n": marked("is it N·m or N·cm?"),
-        "mnm": marked("is it N·m, or thousandths of one?"),
+        "lb": marked("write lbf·ft or lbf·in"),
+        "lbs": marked("write lbf·ft or lbf·in"),
+        "lbf": marked("write lbf·ft or lbf·in"),
+        "pounds": marked("write lbf·ft or lbf·in"),
+        "kg": marked("write kgf·m or kgf·cm"),
+        "kgf": marked("write kgf·m or kgf·cm"),
+        "n": marked("write N·m or N·cm"),
+        "mnm": marked("write N·m or N·cm"),
     },
 )
 
@@ -127,9 +127,9 @@ VOLUME = Dimension(
     ),
     largest=100_000.0,
     puzzling={
-        "floz": marked("is it US fl oz or imp fl oz?"),
-        "oz": marked("is it US fl oz or imp fl oz?"),
-        "fluidounces": marked("is it US fl oz or imp fl oz?"),
+        "floz": marked("write US fl oz or imp fl oz"),
+        "oz": marked("write US fl oz or imp fl oz"),
+        "fluidounces": marked("write US fl oz or imp fl oz"),
     },
 )
 
@@ -142,7 +142,7 @@ DISTANCE = Dimension(
         Unit("mi", "mile", ("mi", "mile", "miles", "meile", "meilen"), by_definition=1.609344),
     ),
     largest=1_000_000.0,
-    puzzling={"m": marked("is it km or mi?")},
+    puzzling={"m": marked("write km or mi")},
 )
 
 FORCE = Dimension(

@@ -1916,6 +1916,16 @@
       <source>Measure again, with a finer gauge if you have one.</source>
       <translation>Neu messen, wenn vorhanden mit einem feineren Messmittel.</translation>
     </message>
+    <message>
+      <location filename="aligner/assessment/unsettled.py" />
+      <source>{what}: look for a reading that is wrong.</source>
+      <translation>{what}: nach einem falschen Messwert suchen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/unsettled.py" />
+      <source>More than {most} readings would be needed. Type over one that was misread or mistyped; if there is none, use a finer gauge.</source>
+      <translation>Es wären mehr als {most} Messwerte nötig. Einen falsch abgelesenen oder vertippten Messwert überschreiben; wenn keiner falsch ist, ein feineres Messmittel nehmen.</translation>
+    </message>
     <message numerus="yes">
       <location filename="aligner/assessment/unsettled.py" />
       <source>{what}: take {count} readings of each leg.</source>
@@ -7338,23 +7348,18 @@
     </message>
     <message>
       <location filename="aligner/units/dimension.py" />
-      <source>is it lbf·ft or lbf·in?</source>
-      <translation>ist lbf·ft oder lbf·in gemeint?</translation>
+      <source>write lbf·ft or lbf·in</source>
+      <translation>lbf·ft oder lbf·in schreiben</translation>
     </message>
     <message>
       <location filename="aligner/units/dimension.py" />
-      <source>is it kgf·m or kgf·cm?</source>
-      <translation>ist kgf·m oder kgf·cm gemeint?</translation>
+      <source>write kgf·m or kgf·cm</source>
+      <translation>kgf·m oder kgf·cm schreiben</translation>
     </message>
     <message>
       <location filename="aligner/units/dimension.py" />
-      <source>is it N·m or N·cm?</source>
-      <translation>ist N·m oder N·cm gemeint?</translation>
-    </message>
-    <message>
-      <location filename="aligner/units/dimension.py" />
-      <source>is it N·m, or thousandths of one?</source>
-      <translation>sind N·m gemeint oder Tausendstel davon?</translation>
+      <source>write N·m or N·cm</source>
+      <translation>N·m oder N·cm schreiben</translation>
     </message>
     <message>
       <location filename="aligner/units/dimension.py" />
@@ -7363,13 +7368,13 @@
     </message>
     <message>
       <location filename="aligner/units/dimension.py" />
-      <source>is it US fl oz or imp fl oz?</source>
-      <translation>ist US fl oz oder imp fl oz gemeint?</translation>
+      <source>write US fl oz or imp fl oz</source>
+      <translation>US fl oz oder imp fl oz schreiben</translation>
     </message>
     <message>
       <location filename="aligner/units/dimension.py" />
-      <source>is it km or mi?</source>
-      <translation>ist km oder mi gemeint?</translation>
+      <source>write km or mi</source>
+      <translation>km oder mi schreiben</translation>
     </message>
     <message>
       <location filename="aligner/units/dimension.py" />
@@ -12818,13 +12823,13 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="aligner/window/steps/tick_door.py" />
-      <source>The torque is missing: type the one from the maker's manual.</source>
-      <translation>Das Drehmoment fehlt: das aus dem Werkstatthandbuch des Herstellers eintragen.</translation>
+      <source>The value seen was not understood: {refusal}.</source>
+      <translation>Der abgelesene Wert wurde nicht verstanden: {refusal}.</translation>
     </message>
     <message>
       <location filename="aligner/window/steps/tick_door.py" />
-      <source>The value seen was not understood: {refusal}.</source>
-      <translation>Der abgelesene Wert wurde nicht verstanden: {refusal}.</translation>
+      <source>The torque is missing: type the one from the maker's manual.</source>
+      <translation>Das Drehmoment fehlt: das aus dem Werkstatthandbuch des Herstellers eintragen.</translation>
     </message>
     <message>
       <location filename="aligner/window/steps/tick_door.py" />

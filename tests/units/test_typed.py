@@ -41,11 +41,11 @@ def test_what_is_typed_is_understood(typed, dimension, kept, value):
 @pytest.mark.parametrize(
     ("typed", "dimension", "words"),
     [
-        ("25 lb", TORQUE, "is it lbf·ft or lbf·in?"),
-        ("2 kg", TORQUE, "is it kgf·m or kgf·cm?"),
+        ("25 lb", TORQUE, "write lbf·ft or lbf·in"),
+        ("2 kg", TORQUE, "write kgf·m or kgf·cm"),
         ("5 mm", TORQUE, "is a length where a torque belongs"),
         ("5 Nm", LENGTH, "is a torque where a length belongs"),
-        ("8 fl oz", VOLUME, "is it US fl oz or imp fl oz?"),
+        ("8 fl oz", VOLUME, "write US fl oz or imp fl oz"),
         ("1,450", LENGTH, "can be read as 1.450 or as 1450"),
         ("-4", LENGTH, "is negative"),
         ("nan", LENGTH, "does not begin with a number"),

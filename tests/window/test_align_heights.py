@@ -232,3 +232,15 @@ def test_what_could_not_be_read_does_not_follow_into_another_job(qtbot, window, 
     cells = (*page.height_card.boxes["left"].cells, *page.in_line_card.boxes["gap"].cells)
     assert not any(cell.text() for cell in cells)
     assert window.open_job.job == Job()
+
+
+def test_a_reading_mistyped_by_far_is_looked_for_rather_than_outvoted(qtbot, window, page):
+    cell = page.height_card.boxes["left"].first_cell
+    cell.setFocus()
+    cell.selectAll()
+    qtbot.keyClicks(cell, ".5")  # among 6.7 and 6.6
+
+    assert window.sentence.text() == (
+        "The heights are not settled yet: look for a reading that is wrong."
+    )
+    assert window.detail.text().startswith("More than 50 readings would be needed.")

@@ -362,7 +362,7 @@ def test_a_volume_in_fluid_ounces_is_understood(qtbot, window, page):
     retype(qtbot, page.fill_card.volumes["left"].first_cell, "9 US fl oz")
     assert window.open_job.job.build.left.volume.value == pytest.approx(266.2, abs=0.05)
     retype(qtbot, page.fill_card.volumes["right"].first_cell, "9 fl oz", Qt.Key.Key_Tab)
-    assert "is it US fl oz or imp fl oz" in page.fill_card.volumes["right"].trouble
+    assert "write US fl oz or imp fl oz" in page.fill_card.volumes["right"].trouble
 
 
 def test_what_the_sheet_lacks_of_the_oil_is_listed_on_bike_and_leads_to_its_box(

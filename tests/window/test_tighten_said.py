@@ -9,6 +9,7 @@ from aligner.storage.document_file import load_job
 from aligner.units.preferred import Preferred
 from aligner.window.steps.seen_value import doubt, wanted_of
 from aligner.window.steps.step_words import done_words
+from tests.window.hands import type_into
 from tests.window.tighten_jobs import at_joint, ticked_until, true_job
 
 
@@ -56,3 +57,32 @@ def test_how_a_step_was_done_is_said():
     job = ticked_until(true_job(), at_joint("left lower clamp", 2))
     standings = assess(job).tightening.steps
     assert done_words(standings[0]).startswith("⟦Done ")
+
+
+@pytest.mark.parametrize(
+    ("typed", "asked"),
+    [
+        ("3 1/2", "3 1/2 N·m is far under 40 N·m. Is it 3 1/2 daN·m?"),
+        ("31", "31 N·m is far under 40 N·m. Is it 31 lbf·ft?"),
+        ("2.3 daNm", "2.3 daN·m, which is 23 N·m, is far under 40 N·m."),
+    ],
+)
+def test_a_value_far_out_is_asked_about_however_it_is_typed(window, typed, asked):
+    window.go_to(Stage.TIGHTEN)
+    type_into("value seen on the wrench", typed)
+    assert window.page(Stage.TIGHTEN).door.words.text().startswith(asked)
+    assert not window.open_job.job.log
+
+
+@pytest.mark.parametrize(
+    ("typed", "said"),
+    [
+        (" ", "Type the value seen."),
+        ("31 lb", "The value seen was not understood: “lb” is not clear; write lbf·ft or lbf·in."),
+    ],
+)
+def test_a_value_that_is_none_is_refused_in_a_sentence(window, typed, said):
+    window.go_to(Stage.TIGHTEN)
+    type_into("value seen on the wrench", typed)
+    assert window.page(Stage.TIGHTEN).door.words.text() == said
+    assert not window.open_job.job.log

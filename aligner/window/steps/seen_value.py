@@ -10,7 +10,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from aligner.fastening.steps import Step
-from aligner.language import marked, say
+from aligner.language import marked, say, with_decimal_sign
 from aligner.sheet.quantities import Torque
 from aligner.units.dimension import TORQUE
 from aligner.units.preferred import Preferred
@@ -83,7 +83,7 @@ def doubt(seen: Torque, goal: Wanted | None, show: Preferred) -> str:
     if goal is None or goal.low_nm <= seen.value <= goal.high_nm:
         return ""
     is_over = seen.value > goal.value_nm
-    if seen.text.endswith(show.torque):
+    if seen.unit == show.torque:
         text = _OVER if is_over else _UNDER
         said = say(text, seen=seen.said, wanted=goal.text)
     else:
@@ -96,10 +96,9 @@ def doubt(seen: Torque, goal: Wanted | None, show: Preferred) -> str:
 
 def _unit_meant(seen: Torque, goal: Wanted) -> str:
     """The same number in the unit in which it would be right; "" if there is none."""
-    number, unit = seen.said.split(" ", 1)
-    per_unit = factor(TORQUE, unit)
+    per_unit = factor(TORQUE, seen.unit)
     for other in TORQUE.units:
         value = seen.value / per_unit * factor(TORQUE, other.symbol)
-        if other.symbol != unit and goal.low_nm <= value <= goal.high_nm:
-            return f"{number} {other.symbol}"
+        if other.symbol != seen.unit and goal.low_nm <= value <= goal.high_nm:
+            return with_decimal_sign(f"{seen.number} {other.symbol}")
     return ""

@@ -222,12 +222,12 @@ class TickDoor(DoorRow):
         try:
             seen = self._torque()
         except UnreadableQuantity as refusal:
-            missing = standing.step.torque_missing and not self.value.text().strip()
-            said = (
-                say("The torque is missing: type the one from the maker's manual.")
-                if missing
-                else say("The value seen was not understood: {refusal}.", refusal=refusal)
-            )
+            if self.value.text().strip():
+                said = say("The value seen was not understood: {refusal}.", refusal=refusal)
+            elif standing.step.torque_missing:
+                said = say("The torque is missing: type the one from the maker's manual.")
+            else:
+                said = say("Type the value seen.")
             self.say(said)
             self.mark_value(said)
             self.value.setFocus(Qt.FocusReason.OtherFocusReason)
