@@ -61,7 +61,9 @@ class PageStack(QStackedWidget):
 
     def forget(self) -> None:
         """Let every page go, as when colours, sizes or units have changed."""
-        self._typed |= {stage: typed_into(page) for stage, page in self._pages.items()}
+        for stage, page in self._pages.items():
+            if stage not in self._typed:  # else it still waits for its page to be shown
+                self._typed[stage] = typed_into(page)
         self._pages, self.shown = {}, None
         for holder in self._holders.values():
             self.removeWidget(holder)

@@ -63,6 +63,23 @@ def test_a_text_that_was_refused_stands_there_again(window, stage, name, typed):
     assert window.open_job.job is before
 
 
+def test_a_refused_text_waits_behind_the_bench_view(window):
+    tab_to("left leg, reading 1")
+    press("Ctrl+A")
+    write("4.x2")
+    kind = type(at_hand())
+    for language in ("de", "en"):
+        window.show_bench()
+        change(window, language=language)  # goes back to the stage
+        window.show_bench()
+        window.take_preferences(Preferences(text_size=150))
+        window.show_bench()
+        window.take_preferences(Preferences())
+    window.go_to(Stage.ALIGN)
+    cells = [cell for cell in window.findChildren(kind) if cell.isVisible()]
+    assert "4.x2" in [cell.text() for cell in cells]
+
+
 @pytest.mark.parametrize("choices", [{"language": "de"}, {"language": "de", "length": "in"}])
 def test_a_refused_text_that_could_be_read_now_is_not_taken_for_meant(window, choices):
     tab_to("left leg, reading 1")
