@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QMouseEvent
 from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from aligner.drawing.theme import GAP, ROOM
@@ -48,6 +48,10 @@ class MainButton(QPushButton):
             self.click()
         else:
             super().keyPressEvent(event)
+
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        """A double click counts once: the second would answer what stands there by then."""
+        event.accept()
 
 
 def main_button(text: str) -> MainButton:
