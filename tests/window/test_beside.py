@@ -122,8 +122,8 @@ def test_the_history_opens_a_job_and_begins_the_next_one(qtbot, settings, tmp_pa
     on_screen(qtbot, window)
     qtbot.keyClick(window, Qt.Key.Key_H, Qt.KeyboardModifier.ControlModifier)
     page = window.findChild(HistoryPage)
-    qtbot.waitUntil(lambda: page.model.rowCount() == 1)
-    assert window.sentence.text() == "1 job."
+    qtbot.waitUntil(lambda: window.sentence.text() == "1 job.")
+    assert page.model.rowCount() == 1
     qtbot.keyClick(page.search, Qt.Key.Key_Return)
     qtbot.keyClick(page.table, Qt.Key.Key_Return)
     assert window.open_job.path == tmp_path / "a.job.json"

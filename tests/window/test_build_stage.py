@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import UTC, datetime
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import QApplication
 
 from aligner.assessment import Stage
@@ -301,6 +301,7 @@ def test_every_input_has_a_name_and_tab_walks_the_cards_from_the_top(page):
 def test_what_the_keyboard_reaches_is_brought_into_view(page):
     box = page.sheet_card.boxes["sag.rider_high"]
     box.go_to_first_empty()
+    QCoreApplication.processEvents()  # the page is laid out first
     view = page.page.viewport()
     top = box.mapTo(view, box.rect().topLeft()).y()
     assert 0 <= top <= view.height() - box.height() + 60
