@@ -149,7 +149,7 @@ class OpenJob(QObject):
 
     def start(self, job: Job, file: DocumentFile | None = None, *, only_read: str = "") -> None:
         """Open another job in place of this one; its history begins anew."""
-        self._job = job
+        self._job, self._draft, self._assessment = job, None, None
         self._file = file
         self._only_read = only_read
         self.edits.clear()

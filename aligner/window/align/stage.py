@@ -8,7 +8,6 @@ made when it is first opened.
 
 from __future__ import annotations
 
-from itertools import pairwise
 from typing import Any
 
 from PySide6.QtCore import Qt, Signal
@@ -36,6 +35,7 @@ from aligner.window.widgets.labels import label, main_button
 from aligner.window.widgets.part_stack import PartStack
 from aligner.window.widgets.reading_box import ReadingBox
 from aligner.window.widgets.standing_foot import StandingFoot
+from aligner.window.widgets.tab_order import walk_by_tab
 from aligner.window.widgets.wrapping_row import WrappingRow
 
 #: The least width, at 100 % text, of the words between the buttons of the foot.
@@ -215,8 +215,7 @@ class AlignStage(QWidget):
         stops = self._stops()
         if stops != self._ordered:
             self._ordered = stops
-            for before, after in pairwise(stops):
-                QWidget.setTabOrder(before, after)
+            walk_by_tab(stops)
 
     def _stops(self) -> list[QWidget]:
         if self.view is View.READINGS:

@@ -6,7 +6,6 @@ that is missing is never filled in.
 
 from __future__ import annotations
 
-from itertools import pairwise
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
@@ -34,6 +33,7 @@ from aligner.window.widgets.folding_row import FoldingRow
 from aligner.window.widgets.labels import main_button
 from aligner.window.widgets.page import Page
 from aligner.window.widgets.said_line import SaidLine
+from aligner.window.widgets.tab_order import walk_by_tab
 
 #: The least height of the page, at 100 % text: a line to type in with the words over it.
 _LEAST_OF_PAGE = 90
@@ -57,7 +57,6 @@ class BikeStage(QWidget):
         self._open_job = setting.open_job
         self._theme = setting.theme
         self._now = setting.now
-        self._begun_with = open_job.job
         self._is_at_the_top = True
         self.page = Page(say("The bike's sheet"))
         self.said = SaidLine()
@@ -229,7 +228,7 @@ class BikeStage(QWidget):
             box.entered.connect(lambda path=path: self.drawing.light(path))
         for card in (self.missing_card, self.fasteners, self.rules):
             card.laid_out.connect(self._order_for_tab)
-        self._open_job.kept_changed.connect(self._take_another_job)
+        self._open_job.started.connect(self._take_another_job)
         self._order_for_tab()
 
     def _order_for_tab(self) -> None:
@@ -246,8 +245,7 @@ class BikeStage(QWidget):
             for path, value in card.values.items():
                 stops += [value.line, card.sources[path].line]
         stops += [*self.fasteners.stops(), *self.rules.stops(), self.go_on]
-        for before, after in pairwise(stops):
-            QWidget.setTabOrder(before, after)
+        walk_by_tab(stops)
 
     def _walk_on(self, before: QWidget, after: ValuesCard) -> None:
         first = next(iter(after.values.values()))
@@ -292,17 +290,11 @@ class BikeStage(QWidget):
         self.page.ensureWidgetVisible(box, 50, self._theme.px(120))
 
     def _take_another_job(self) -> None:
-        """Where another job was opened, its history is empty: what was typed was not for it."""
-        job = self._open_job.job
-        if self._open_job.assessment.job is not job:
-            return  # it is only half open yet; this comes again
-        is_other = job is not self._begun_with
-        if is_other and not self._open_job.edits.count() and not self._open_job.has_unsaved_edits:
-            self._begun_with = job
-            self._end_typing()
-            self.said.leave()
-            self._is_at_the_top = False
-            self.refresh()
+        """Another job is opened: what was typed was not for it, and it is seen from its top."""
+        self._end_typing()
+        self.said.leave()
+        self._is_at_the_top = False
+        self.refresh()
 
     def _end_typing(self) -> None:
         for card in (self.dimensions, self.limits):

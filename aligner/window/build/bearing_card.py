@@ -26,7 +26,7 @@ from aligner.window.steps.step_words import big_words
 from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.labels import label, set_tone
 from aligner.window.widgets.page import wrapping
-from aligner.window.widgets.reading_box import ReadingBox
+from aligner.window.widgets.reading_box import ReadingBox, one_of
 from aligner.window.widgets.tick import Tick
 
 _FELT: tuple[tuple[FallAway | None, str], ...] = (
@@ -184,14 +184,10 @@ class BearingCard(StepsCard):
     def _connect(self) -> None:
         self.pull.typed.connect(lambda found: self.typed.emit({"pull": found}))
         self.pull.kept.connect(lambda found: self.kept.emit({"pull": found}))
-        self.radius.typed.connect(lambda found: self.typed.emit({"radius": _one(found)}))
-        self.radius.kept.connect(lambda found: self.kept.emit({"radius": _one(found)}))
+        self.radius.typed.connect(lambda found: self.typed.emit({"radius": one_of(found)}))
+        self.radius.kept.connect(lambda found: self.kept.emit({"radius": one_of(found)}))
         self.adjustments.rows_made.connect(self.rows_made)
         self.felt.chosen.connect(lambda felt: self.kept.emit({"fall_away": felt}))
         self.pull.went_on.connect(self.radius.go_to_first_empty)
         self.radius.went_on.connect(lambda: self.felt.setFocus(Qt.FocusReason.TabFocusReason))
         self.felt.went_on.connect(self.went_on)
-
-
-def _one(found: tuple[Length, ...]) -> Length | None:
-    return found[0] if found else None

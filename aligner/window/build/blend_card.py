@@ -16,7 +16,7 @@ from aligner.units.shown import rounded
 from aligner.window.build.results import show_volume
 from aligner.window.widgets.labels import Card, label, set_tone
 from aligner.window.widgets.page import wrapping
-from aligner.window.widgets.reading_box import ReadingBox
+from aligner.window.widgets.reading_box import ReadingBox, one_of
 from aligner.window.widgets.word_line import WordLine
 
 _QUANTITIES: tuple[tuple[str, str, type[Quantity]], ...] = (
@@ -126,15 +126,11 @@ class BlendCard(Card):
             line.kept.connect(lambda words, field=field: self.kept.emit({field: words}))
             line.went_on.connect(self.boxes[name].go_to_first_empty)
         for name, box in self.boxes.items():
-            box.typed.connect(lambda found, name=name: self.typed.emit({name: _one(found)}))
-            box.kept.connect(lambda found, name=name: self.kept.emit({name: _one(found)}))
+            box.typed.connect(lambda found, name=name: self.typed.emit({name: one_of(found)}))
+            box.kept.connect(lambda found, name=name: self.kept.emit({name: one_of(found)}))
         self.boxes["first"].went_on.connect(
             lambda: self.names["second"].setFocus(Qt.FocusReason.TabFocusReason)
         )
         self.boxes["second"].went_on.connect(self.boxes["wanted"].go_to_first_empty)
         self.boxes["wanted"].went_on.connect(self.boxes["amount"].go_to_first_empty)
         self.boxes["amount"].went_on.connect(self.went_on)
-
-
-def _one(found: tuple[Quantity, ...]) -> Quantity | None:
-    return found[0] if found else None

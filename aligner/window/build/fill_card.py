@@ -16,7 +16,7 @@ from aligner.window.build.results import volume_words
 from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import wrapping
-from aligner.window.widgets.reading_box import ReadingBox
+from aligner.window.widgets.reading_box import ReadingBox, one_of
 from aligner.window.widgets.word_line import WordLine
 from aligner.window.widgets.wrapping_row import WrappingRow
 
@@ -78,8 +78,8 @@ class FillCard(Card):
         self.oil.kept.connect(self.oil_kept)
         self.oil.went_on.connect(self.volumes["left"].go_to_first_empty)
         for side, box in self.volumes.items():
-            box.typed.connect(lambda found, side=side: self.volume_typed.emit(side, _one(found)))
-            box.kept.connect(lambda found, side=side: self.volume_kept.emit(side, _one(found)))
+            box.typed.connect(lambda found, side=side: self.volume_typed.emit(side, one_of(found)))
+            box.kept.connect(lambda found, side=side: self.volume_kept.emit(side, one_of(found)))
         self.volumes["left"].went_on.connect(self.volumes["right"].go_to_first_empty)
         self.volumes["right"].went_on.connect(self.went_on)
 
@@ -110,7 +110,3 @@ class FillCard(Card):
             )
         self.said.setText("\n".join(f"{begun(line)}." for line in lines if line))
         self.said.setVisible(bool(self.said.text()))
-
-
-def _one(found: tuple[Volume, ...]) -> Volume | None:
-    return found[0] if found else None

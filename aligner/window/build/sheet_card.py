@@ -32,7 +32,7 @@ from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.folding_grid import FoldingGrid
 from aligner.window.widgets.labels import Card, label
 from aligner.window.widgets.page import wrapping
-from aligner.window.widgets.reading_box import ReadingBox
+from aligner.window.widgets.reading_box import ReadingBox, one_of
 from aligner.window.widgets.tick import Tick
 from aligner.window.widgets.word_line import WordLine
 
@@ -180,8 +180,8 @@ class SheetCard(Card):
 
     def _connect(self) -> None:
         for path, box in self.boxes.items():
-            box.typed.connect(lambda found, path=path: self._say(self.typed, path, _one(found)))
-            box.kept.connect(lambda found, path=path: self._say(self.kept, path, _one(found)))
+            box.typed.connect(lambda found, path=path: self._say(self.typed, path, one_of(found)))
+            box.kept.connect(lambda found, path=path: self._say(self.kept, path, one_of(found)))
         for line, path in ((self.oil, "oil.name"), (self.order, "spring.order")):
             line.typed.connect(lambda text, path=path: self._say(self.typed, path, text))
             line.kept.connect(lambda text, path=path: self._say(self.kept, path, text))
@@ -207,7 +207,3 @@ def _at(part: object, path: str) -> Any:
     for name in path.split("."):
         part = getattr(part, name)
     return part
-
-
-def _one(found: tuple[Quantity, ...]) -> Quantity | None:
-    return found[0] if found else None

@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from itertools import pairwise
-
 from PySide6.QtCore import QPoint, Qt, Signal
-from PySide6.QtWidgets import QApplication, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from aligner.assessment import Stage, StepStanding
 from aligner.assessment.build import BEFORE_READING, BuildAssessment, BuildSubject
@@ -29,6 +27,7 @@ from aligner.window.widgets.folding_row import beside
 from aligner.window.widgets.labels import main_button
 from aligner.window.widgets.page import Page
 from aligner.window.widgets.reading_box import ReadingBox
+from aligner.window.widgets.tab_order import walk_by_tab
 from aligner.window.widgets.word_line import WordLine
 
 
@@ -74,12 +73,8 @@ class BuildStage(QWidget):
         column.setSpacing(GAP)
         column.addWidget(self.page)
         column.addWidget(self.go_on, 0, Qt.AlignmentFlag.AlignRight)
-        self._started = setting.open_job.job
-        setting.open_job.kept_changed.connect(self._take_another_job)
+        setting.open_job.started.connect(self._take_another_job)
         self._connect()
-        application = QApplication.instance()
-        if isinstance(application, QApplication):
-            application.focusChanged.connect(self._follow)
         for card in (self.steps_card, self.bearing_card):
             card.rows_made.connect(self._order_tabs)
 
@@ -161,17 +156,12 @@ class BuildStage(QWidget):
 
     def _take_another_job(self) -> None:
         """What was typed and not kept was meant for the job before: it does not follow."""
-        job = self._open_job.job
-        if self._open_job.edits.count() or self._open_job.has_unsaved_edits:
-            return
-        if job is not self._started:
-            self._started = job
-            for box in self.findChildren(ReadingBox):
-                box.forget_typing()
-            for line in self.findChildren(WordLine):
-                line.end_typing()
-            self.sheet_card.show_afresh(job)
-            self.refresh()
+        for box in self.findChildren(ReadingBox):
+            box.forget_typing()
+        for line in self.findChildren(WordLine):
+            line.end_typing()
+        self.sheet_card.show_afresh(self._open_job.job)
+        self.refresh()
 
     def _tick(self, key: str, title: str, is_done: bool) -> None:
         name = inside(title)
@@ -232,10 +222,4 @@ class BuildStage(QWidget):
             *self.bearing_card.walk(),
             *self.sag_card.walk(),
         ]
-        for before, after in pairwise(walk):
-            QWidget.setTabOrder(before, after)
-
-    def _follow(self, _before: QWidget | None, now: QWidget | None) -> None:
-        """Bring what the keyboard reaches into view, with some room round it."""
-        if now is not None and self.page.widget().isAncestorOf(now):
-            self.page.ensureWidgetVisible(now, 20, 60)
+        walk_by_tab(walk)

@@ -7,7 +7,6 @@ each place has a panel of its own, which is kept as long as the job is open.
 from __future__ import annotations
 
 from collections.abc import Callable
-from itertools import pairwise
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
@@ -27,6 +26,7 @@ from aligner.window.inspect.number import NumberEntry
 from aligner.window.inspect.photograph_strip import PhotographStrip
 from aligner.window.widgets.labels import Card, set_tone
 from aligner.window.widgets.page import Page, wrapping
+from aligner.window.widgets.tab_order import walk_by_tab
 from aligner.window.widgets.tick import Tick
 from aligner.window.widgets.word_line import WordLine
 
@@ -148,8 +148,7 @@ class InspectPanel(Page):
             order += [limit.value, limit.of, limit.source]
         order += [*self.choice.buttons.values(), self.fitted, self.note]
         order += [self.photographs.save_first, *self.photographs.thumbnails, self.photographs.add]
-        for before, after in pairwise(order):
-            QWidget.setTabOrder(before, after)
+        walk_by_tab(order)
 
 
 def _unlike_numbers(standing: PlaceStanding) -> str:

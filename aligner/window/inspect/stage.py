@@ -6,7 +6,6 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from aligner.assessment.inspection import InspectionAssessment, PlaceStanding
-from aligner.job import Job
 from aligner.job.edits_inspect import with_finding
 from aligner.job.inspect import Finding, Place
 from aligner.language import say
@@ -42,7 +41,6 @@ class InspectStage(QWidget):
         self._show = setting.show
         self._now = setting.now
         self._save = setting.save
-        self._started: Job = open_job.job
         self._in_hand: Place = PARTS
         self.panels: dict[Place, InspectPanel] = {}
         self.list = InspectList(theme)
@@ -74,7 +72,7 @@ class InspectStage(QWidget):
         self.list.entered.connect(self._enter)
         self.next.clicked.connect(self._go_on)
         self.large.left.connect(self._leave_photograph)
-        open_job.kept_changed.connect(self._take_another_job)
+        open_job.started.connect(self._take_another_job)
 
     def sentence(self) -> tuple[str, str]:
         """The place in hand and how it is looked at, or what the findings come to."""
@@ -216,11 +214,7 @@ class InspectStage(QWidget):
             self._stack.setCurrentWidget(self.panels.get(self._in_hand) or self.parts)
 
     def _take_another_job(self) -> None:
-        """Where another job was opened, its history is empty: what was typed was not for it."""
-        job = self._open_job.job
-        if self._open_job.edits.count() or self._open_job.has_unsaved_edits or job is self._started:
-            return
-        self._started = job
+        """Another job is opened: what was typed was not for it."""
         self._in_hand = PARTS
         panels, self.panels = self.panels, {}
         for panel in panels.values():

@@ -7,7 +7,6 @@ the button, and whether the list is ticked is read off the list, never ticked he
 from __future__ import annotations
 
 from collections.abc import Callable
-from itertools import pairwise
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QFocusEvent
@@ -32,6 +31,7 @@ from aligner.window.prove.sign_off_card import SignOffCard
 from aligner.window.setting import Setting
 from aligner.window.widgets.labels import Card, set_tone
 from aligner.window.widgets.page import Cell, Page, table_card, wrapping
+from aligner.window.widgets.tab_order import walk_by_tab
 
 
 class RoadTestNote(QPlainTextEdit):
@@ -89,7 +89,7 @@ class ProveStage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.page)
-        setting.open_job.kept_changed.connect(self._take_another_job)
+        setting.open_job.started.connect(self._end_typing)
         self.refresh()
 
     def sentence(self) -> tuple[str, str]:
@@ -247,8 +247,7 @@ class ProveStage(QWidget):
             order += [row.tick, row.note]
         card = self.sign_off_card
         order += [self.road_test, card.name, card.button, card.open_again]
-        for before, after in pairwise(order):
-            QWidget.setTabOrder(before, after)
+        walk_by_tab(order)
 
     def _new_row(self, row: CheckRow) -> CheckRow:
         row.ticked.connect(self._tick)
@@ -284,11 +283,6 @@ class ProveStage(QWidget):
             row.note.end_typing()
         self.road_test.document().setModified(False)
         self.refresh()
-
-    def _take_another_job(self) -> None:
-        """Where another job was opened, its history is empty: what was typed was not for it."""
-        if not self._open_job.edits.count() and not self._open_job.has_unsaved_edits:
-            self._end_typing()
 
     def _is_typing_road_test(self) -> bool:
         return self.road_test.document().isModified()

@@ -7,7 +7,7 @@ first, and Enter walks on from them through all the rest.
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QApplication, QGridLayout, QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from aligner.assessment.as_found import SIDES, difference_words, has_air, sag_words
 from aligner.assessment.readings import gauge_of
@@ -92,9 +92,6 @@ class AsFoundView(QWidget):
         column.addWidget(self.page)
         self.fields.walk()
         self.fields.went_on.connect(self.went_on)
-        application = QApplication.instance()
-        if isinstance(application, QApplication):
-            application.focusChanged.connect(self._follow)
 
     def box(self, path: str) -> ReadingBox:
         """The box of some readings ("protrusion.left")."""
@@ -246,11 +243,6 @@ class AsFoundView(QWidget):
         measured_by(line, _GUIDES.get(path, ""))
         self.fields.add(path, line, name)
         return line
-
-    def _follow(self, _before: QWidget | None, now: QWidget | None) -> None:
-        """Bring what the keyboard reaches into view, with some room round it."""
-        if now is not None and self.page.widget().isAncestorOf(now):
-            self.page.ensureWidgetVisible(now, 20, 60)
 
 
 def _sag_lines(job: Job, show: Preferred) -> str:

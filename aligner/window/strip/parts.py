@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import datetime
-from itertools import pairwise
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QApplication, QVBoxLayout, QWidget
@@ -31,6 +30,7 @@ from aligner.window.strip.pick_card import PickCard
 from aligner.window.widgets.folding_row import FoldingRow
 from aligner.window.widgets.labels import Card
 from aligner.window.widgets.page import Page, wrapping
+from aligner.window.widgets.tab_order import walk_by_tab
 
 #: The step in the Undo menu for each field of a part.
 _CHANGES = {
@@ -187,8 +187,7 @@ class PartsView(QWidget):
             *(each for row in self.off_rows for each in row.walk()),
         ]
         walk += [row.tick for row in self.back_rows]
-        for before, after in pairwise(walk):
-            QWidget.setTabOrder(before, after)
+        walk_by_tab(walk)
 
     def _make_row(self, place: int) -> None:
         row = OffRow(self._theme, place + 1)

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import lru_cache
+from typing import TypeVar
 
 from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QSizePolicy, QVBoxLayout
@@ -19,6 +20,8 @@ from aligner.units import UnreadableQuantity
 from aligner.window.measuring.guides import measured_by
 from aligner.window.widgets.labels import label, set_tone
 from aligner.window.widgets.typed_line import ValueLine
+
+Kind = TypeVar("Kind", bound=Quantity)
 
 FEWEST_CELLS = 3
 _IN_A_ROW = 3
@@ -235,6 +238,11 @@ class ReadingBox(QFrame):
             self.went_on.emit()
         else:
             self._cells[place + 1].setFocus(Qt.FocusReason.TabFocusReason)
+
+
+def one_of(found: Sequence[Kind]) -> Kind | None:
+    """The reading of a box that takes one; `None` where it is empty."""
+    return found[0] if found else None
 
 
 @lru_cache(maxsize=256)
