@@ -2674,13 +2674,13 @@
     </message>
     <message>
       <location filename="aligner/fastening/wrench_choice.py" />
-      <source>its {drive} drive does not take the {other_drive} of “{adapter}”</source>
-      <translation>sein Vierkant {drive} passt nicht zu {other_drive} von „{adapter}“</translation>
+      <source>a setting of {setting} N·m is outside its usable scale, {low} to {high} N·m</source>
+      <translation>ein Einstellwert von {setting} N·m liegt außerhalb des nutzbaren Skalenbereichs, {low} bis {high} N·m</translation>
     </message>
     <message>
       <location filename="aligner/fastening/wrench_choice.py" />
-      <source>a setting of {setting} N·m is outside its usable scale, {low} to {high} N·m</source>
-      <translation>ein Einstellwert von {setting} N·m liegt außerhalb des nutzbaren Skalenbereichs, {low} bis {high} N·m</translation>
+      <source>its {drive} drive does not take the {other_drive} of “{adapter}”</source>
+      <translation>sein Vierkant {drive} passt nicht zu {other_drive} von „{adapter}“</translation>
     </message>
     <message>
       <location filename="aligner/fastening/wrench_choice.py" />
@@ -13062,11 +13062,6 @@ zu wenig Öl</translation>
       <location filename="aligner/window/strip/loosen.py" />
       <source>Go on to Inspect   Enter</source>
       <translation>Weiter zum Prüfen   Enter</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/strip/loosen.py" />
-      <source>Nothing was ticked. {why}.</source>
-      <translation>Nichts wurde abgehakt. {why}.</translation>
     </message>
     <message>
       <location filename="aligner/window/strip/part_row.py" />

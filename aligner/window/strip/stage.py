@@ -7,7 +7,6 @@ from PySide6.QtWidgets import QWidget
 
 from aligner.assessment.strip import StripAssessment, StripSubject
 from aligner.drawing.theme import GAP, ROOM
-from aligner.job import Job
 from aligner.language import say
 from aligner.window.setting import Setting
 from aligner.window.strip.as_found import AsFoundView
@@ -36,7 +35,7 @@ class StripStage(QWidget):
         super().__init__()
         open_job, theme, show = setting.open_job, setting.theme, setting.show
         self._open_job = setting.open_job
-        self._started: Job | None = None
+        self._is_begun = False
         self._view = StripView.LOOSEN
         self.as_found = AsFoundView(open_job, theme, show)
         self.loosen = LoosenView(setting)
@@ -66,7 +65,7 @@ class StripStage(QWidget):
         self.parts.went_on.connect(self._to_button)
         self.loosen.finished.connect(self.finished)
         self.loosen.readings_wanted.connect(self._read)
-        open_job.kept_changed.connect(self._take_another_job)
+        open_job.started.connect(self._take_another_job)
 
     @property
     def view(self) -> StripView:
@@ -79,8 +78,8 @@ class StripStage(QWidget):
 
     def refresh(self) -> None:
         """Show the job as it is now, on the part that is open."""
-        if self._started is None:
-            self._started, self._view = self._open_job.job, self._first_view()
+        if not self._is_begun:
+            self._is_begun, self._view = True, self._first_view()
         self._show_view()
         for view, page in ((StripView.AS_FOUND, self.as_found), (StripView.LOOSEN, self.loosen)):
             if view is self._view:
@@ -174,11 +173,7 @@ class StripStage(QWidget):
             self.go_on.setText(say("Go on to Inspect   Enter"))
 
     def _take_another_job(self) -> None:
-        """Where another job was opened, its history is empty: it begins at its own beginning."""
-        job = self._open_job.job
-        if self._open_job.edits.count() or self._open_job.has_unsaved_edits or job is self._started:
-            return
-        self._started = None
+        """Another job is opened: it begins at its own beginning, and nothing is typed for it."""
+        self._is_begun = False
         self.parts.pick.forget_typing()
         self.as_found.fields.forget_typing()
-        self.loosen.door.begin_anew()

@@ -1,66 +1,53 @@
-"""The Tighten stage: the step in hand large, its bolts lit, the whole list at a glance beside it.
-
-The trap: after every change of the job the step in hand may be another one. The screen follows
-it unless the person has chosen a step elsewhere in the list to look at.
-"""
+"""The Tighten stage: the step in hand large, its bolts lit, the whole list beside it."""
 
 from __future__ import annotations
 
-from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QWidget
 
-from aligner.assessment import StepStanding
 from aligner.assessment.ticks import with_tick
+from aligner.assessment.tightening import TighteningAssessment
 from aligner.drawing.theme import GAP, ROOM
-from aligner.errors import AlignerError
 from aligner.job.edits_align import with_heights_to_read_again
 from aligner.job.edits_tighten import with_untick
 from aligner.language import say
 from aligner.window.setting import Setting
 from aligner.window.steps.bolt_card import BoltCard
-from aligner.window.steps.step_list import StepList
+from aligner.window.steps.steps_view import StepsView
 from aligner.window.steps.tick_door import TickDoor
 from aligner.window.tighten.rest import RestCard
 from aligner.window.tighten.step_card import StepCard
 from aligner.window.widgets.folding_row import FoldingRow
 from aligner.window.widgets.part_stack import PartStack
 from aligner.window.widgets.standing_foot import StandingFoot
+from aligner.window.widgets.tab_order import walk_by_tab
 
 if TYPE_CHECKING:
     from aligner.window.tighten.wrench_card import WrenchCard
 
 
-class TightenStage(QWidget):
+class TightenStage(StepsView):
     """The ordered checklist.
 
     Signals:
         heights_wanted: the heights are to be read again, on the Align stage.
         sheet_wanted: the fasteners are to be given, on the Bike stage.
-        finished: the list is done and the person goes on.
     """
 
     heights_wanted = Signal()
     sheet_wanted = Signal()
-    finished = Signal()
 
     def __init__(self, setting: Setting) -> None:
-        super().__init__()
         theme, show = setting.theme, setting.show
-        self._open_job = setting.open_job
-        self._theme = setting.theme
-        self._show = setting.show
-        self._now = setting.now
-        self._shown_key = ""
+        super().__init__(setting, TickDoor(theme, show))
+        self._theme = theme
+        self._show = show
         self._seen_key = ""
-        self._follows = True
         self.card = StepCard(theme, show)
         self.rest = RestCard(theme)
-        self.list = StepList(theme, show)
         self.bolts = BoltCard(theme)
-        self.door = TickDoor(theme, show)
         self.wrench_card: WrenchCard | None = None
         self._lay_out()
         self._connect()
@@ -83,21 +70,17 @@ class TightenStage(QWidget):
     def sentence(self) -> tuple[str, str, str]:
         """The step on the screen, and why it stands where it stands."""
         tightening = self._open_job.assessment.tightening
-        standing = self._standing()
+        standing = self.chosen
         if standing is not None:
             return f"{standing.step.title}.", standing.step.reason, ""
         if tightening.steps:
             return say("Everything is done up."), say("Go on to Prove: brakes first."), ""
         return say("There is nothing to tighten."), "", ""
 
-    def refresh(self) -> None:
-        """Show the list as it is now, the step in hand chosen unless another is looked at."""
-        steps = self._open_job.assessment.tightening.steps
-        known = any(each.step.key == self._shown_key for each in steps)
-        if self._follows or not known:
-            self._go_to_next()
-        self.list.show_steps(steps, self._shown_key)
-        self._show_step()
+    @property
+    def found(self) -> TighteningAssessment:
+        """The tightening list as it stands."""
+        return self._open_job.assessment.tightening
 
     def lay_by(self) -> tuple[object, object]:
         """What is typed and not kept: at the door, and in the form of a wrench."""
@@ -117,14 +100,12 @@ class TightenStage(QWidget):
 
     def begin(self) -> None:
         """Choose the step in hand and put the keyboard on the list."""
-        self._follows = True
-        self.refresh()
+        super().begin()
         self._page.go_to_top()
-        self._focus()
 
-    def _focus(self) -> None:
+    def take_keyboard(self) -> None:
         """Put the keyboard on the list, or on the button where no list is to be seen."""
-        if self._standing() is not None and not self.list.isHidden():
+        if self.chosen is not None and not self.list.isHidden():
             place: QWidget = self.list
         elif self._open_job.assessment.tightening.steps:
             place = self.door.done
@@ -132,35 +113,11 @@ class TightenStage(QWidget):
             place = self.rest.go
         place.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    def _standing(self) -> StepStanding | None:
-        steps = self._open_job.assessment.tightening.steps
-        return next((each for each in steps if each.step.key == self._shown_key), None)
-
-    def _go_to_next(self) -> None:
-        self._follows = True
-        standing = self._open_job.assessment.tightening.next_step
-        self._shown_key = standing.step.key if standing else ""
-
-    def _chosen(self, row: int) -> None:
-        tightening = self._open_job.assessment.tightening
-        if not 0 <= row < len(tightening.steps):
-            return
-        self._shown_key = tightening.steps[row].step.key
-        in_hand = tightening.next_step
-        self._follows = in_hand is not None and in_hand.step.key == self._shown_key
-        self.list.follow_choice()
-        self._show_step()
-        self._open_job.look_changed.emit()
-
-    def _back(self) -> None:
-        self._go_to_next()
-        self.refresh()
-        self._open_job.look_changed.emit()
-
-    def _show_step(self) -> None:
+    def show_step(self) -> None:
+        """Show the step that is chosen, or that nothing is left."""
         job, assessment = self._open_job.job, self._open_job.assessment
         tightening = assessment.tightening
-        standing = self._standing()
+        standing = self.chosen
         if self._shown_key != self._seen_key:  # another step begins at its torque
             self._seen_key = self._shown_key
             self._page.go_to_top()
@@ -182,35 +139,21 @@ class TightenStage(QWidget):
             self.door.wrenches.setChecked(False)
         if self.wrench_card is not None and self.wrench_card.isVisible():
             self.wrench_card.show_job(job, assessment, standing)
-            for before, after in pairwise([*self.wrench_card.stops(), *self.door.stops()]):
-                QWidget.setTabOrder(before, after)
+            walk_by_tab([*self.wrench_card.stops(), *self.door.stops()])
 
     def _ticked(self, key: str, torque: object, wrench: str, reason: str) -> None:
-        title = next(
-            each.step.title
-            for each in self._open_job.assessment.tightening.steps
-            if each.step.key == key
+        self.tick(
+            key,
+            lambda job: with_tick(
+                job, key, self._now(), torque=torque, wrench=wrench, reason=reason
+            ),
         )
-        self._follows = True
-        try:
-            self._open_job.edit(
-                title,
-                lambda job: with_tick(
-                    job, key, self._now(), torque=torque, wrench=wrench, reason=reason
-                ),
-            )
-        except AlignerError as refusal:
-            self.door.say(say("Nothing was ticked. {refusal}.", refusal=refusal))
-        self._focus()
 
     def _unticked(self, key: str, reason: str) -> None:
-        self._open_job.edit(
-            say("untick a step"), lambda job: with_untick(job, key, self._now(), reason)
-        )
-        self._focus()
+        self.untick(lambda job: with_untick(job, key, self._now(), reason))
 
     def _read_again(self) -> None:
-        standing = self._standing()
+        standing = self.chosen
         if standing is not None and standing.step.reads == "protrusion":
             self._open_job.edit(
                 say("heights to read again"),
@@ -228,23 +171,15 @@ class TightenStage(QWidget):
             self._cards.add(self.wrench_card, 64)
         if self.wrench_card is not None:
             self.wrench_card.setVisible(is_open)
-        self._show_step()
+        self.show_step()
         if is_open and self.wrench_card is not None:
             self.wrench_card.begin()
         else:
-            self._focus()
+            self.take_keyboard()
 
     def _connect(self) -> None:
-        self._open_job.started.connect(self.door.begin_anew)
-        self.list.currentRowChanged.connect(self._chosen)
-        self.list.acted.connect(self.door.act)
-        self.list.let_go.connect(self.door.let_go)
-        self.list.back_wanted.connect(self.door.leave)
         self.door.ticked.connect(self._ticked)
         self.door.unticked.connect(self._unticked)
-        self.door.went_on.connect(self.finished)
-        self.door.list_wanted.connect(self._focus)
-        self.door.back_wanted.connect(self._back)
         self.door.read_again.clicked.connect(self._read_again)
         self.door.wrenches.toggled.connect(self._fold_wrenches)
         self.rest.sheet_wanted.connect(self.sheet_wanted)
