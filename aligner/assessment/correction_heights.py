@@ -60,7 +60,7 @@ def heights_correction(found: ProtrusionAssessment, show: Preferred) -> Correcti
             sentence = say(_ONE_HEIGHT_MORE["right" if left else "left"])
         return Correction(subject, sentence, say(_HEIGHT_HOW))
     if found.verdict is Verdict.UNSETTLED:
-        return unsettled(subject, say(_UNSETTLED), found.advice)
+        return unsettled(subject, say(_UNSETTLED), found.advice, found.notices)
     if found.verdict is Verdict.MISSING or found.moves is None:
         why = first_attention(found.notices)
         return Correction(subject, say("The heights cannot be judged yet."), why)

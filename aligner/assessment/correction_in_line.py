@@ -63,7 +63,7 @@ def in_line_correction(job: Job, found: InLineAssessment, show: Preferred) -> Co
         return Correction(subject, sentence, say(_NO_TWIST_SEEN))
     if found.verdict is Verdict.UNSETTLED:
         what = _PARALLEL_UNSETTLED if found.is_convergence else _IN_LINE_UNSETTLED
-        return unsettled(subject, say(what), found.advice)
+        return unsettled(subject, say(what), found.advice, found.notices)
     if found.is_convergence:
         way = "wider" if (geometry.convergence_deg or 0.0) > 0 else "narrower"
         return Correction(

@@ -63,7 +63,8 @@ def square_correction(job: Job, found: SquaringAssessment, show: Preferred) -> C
         )
         return Correction(subject, odd, next((n.text for n in found.notices), ""))
     if found.verdict is Verdict.UNSETTLED:
-        return unsettled(subject, say(_UNSETTLED), found.advice)
+        of_pairs = (notice for each in found.pairs for notice in each.notices)
+        return unsettled(subject, say(_UNSETTLED), found.advice, of_pairs)
     if found.verdict is Verdict.MISSING or pair.change is None:
         by_pair = (notice for each in found.pairs for notice in each.notices)
         why = first_attention((*found.notices, *by_pair))

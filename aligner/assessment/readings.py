@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
 from aligner import gauging
@@ -170,3 +170,14 @@ def odd_reading(
             ),
         ),
     )
+
+
+def odd_reading_said(notices: Iterable[Notice]) -> str:
+    """What `odd_reading` said among these notices; "" where every reading is borne out."""
+    return next((each.text for each in notices if _is_of_one_reading(each)), "")
+
+
+def _is_of_one_reading(notice: Notice) -> bool:
+    """Whether a notice is about one reading: its place ends with a number, but a pair's too."""
+    holder, _, number = notice.where.rpartition("[")
+    return number.endswith("]") and not holder.endswith(".squaring")

@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from aligner.assessment.correction import Correction, Subject
+from aligner.assessment.notice import Notice
+from aligner.assessment.readings import odd_reading_said
 from aligner.gauging import Advice, Remedy, Verdict
 from aligner.language import say, say_count
 
@@ -11,21 +15,29 @@ from aligner.language import say, say_count
 _TOO_MANY = 50
 
 
-def unsettled(subject: Subject, what: str, advice: Advice | None) -> Correction:
+def unsettled(
+    subject: Subject, what: str, advice: Advice | None, notices: Iterable[Notice] = ()
+) -> Correction:
     """What to do where the readings cannot tell.
+
+    A reading that stands off comes before any finer gauge: with it among them, no gauge helps.
 
     Args:
         subject: what is read.
         what: that it is not settled, as the beginning of a sentence.
         advice: what would settle it; `None` if nothing is known of that.
+        notices: what is to be known of the readings.
     """
+    odd = odd_reading_said(notices)
+    if odd:
+        return Correction(subject, _look_for_a_wrong_one(what), odd)
     if advice is None:
         how = say("Measure again, with a finer gauge if you have one.")
         return Correction(subject, f"{what}.", how)
     if advice.remedy is Remedy.MORE_READINGS and (advice.readings_needed or 0) > _TOO_MANY:
         return Correction(
             subject,
-            say("{what}: look for a reading that is wrong.", what=what),
+            _look_for_a_wrong_one(what),
             say(
                 "More than {most} readings would be needed. Type over one that was misread or "
                 "mistyped; if there is none, use a finer gauge.",
@@ -69,6 +81,10 @@ def unsettled(subject: Subject, what: str, advice: Advice | None) -> Correction:
                     "gauge, or bring the legs nearer to equal and measure again."
                 ),
             )
+
+
+def _look_for_a_wrong_one(what: str) -> str:
+    return say("{what}: look for a reading that is wrong.", what=what)
 
 
 def _more_readings(subject: Subject, what: str, advice: Advice) -> str:
