@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import UTC, date, datetime
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 
 from aligner.assessment.ticks import with_tick
 from aligner.drawing.theme import Theme
@@ -106,6 +106,26 @@ def test_a_key_ticks_a_check_and_undo_opens_it_again(qtbot, stage, open_job, key
     open_job.edits.undo()
     assert _NAMES[0] in open_checks(open_job.job)
     assert not row.tick.isChecked()
+
+
+@pytest.mark.parametrize("key", [Qt.Key.Key_Space, Qt.Key.Key_Return], ids=["space", "enter"])
+def test_the_key_that_ticks_goes_on_to_the_next_open_check_and_unticks_nothing(
+    qtbot, stage, open_job, key
+):
+    open_job.edit("check", lambda job: with_check(job, _NAMES[1], True))
+    stage.begin()
+    for _ in _NAMES[1:]:
+        qtbot.keyClick(stage.focusWidget(), key)
+    assert not open_checks(open_job.job)
+    assert stage.focusWidget() is stage.rows[_NAMES[-1]].tick  # the list is open: no name yet
+
+
+def test_a_click_beside_the_words_of_a_check_ticks_it(qtbot, stage, open_job):
+    tick = stage.rows[_NAMES[4]].tick
+    tick.resize(480, 30)
+    beside = QPoint(tick.width() - 8, tick.height() // 2)
+    qtbot.mouseClick(tick, Qt.MouseButton.LeftButton, pos=beside)
+    assert _NAMES[4] not in open_checks(open_job.job)
 
 
 def test_a_note_is_shown_while_typed_and_kept_by_one_step_when_left(qtbot, stage, open_job):

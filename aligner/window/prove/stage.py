@@ -267,6 +267,18 @@ class ProveStage(QWidget):
             say("final check") if is_done else say("final check opened"),
             lambda job: with_check(job, name, is_done),
         )
+        if is_done:
+            self._go_to_next_check(name)
+
+    def _go_to_next_check(self, name: str) -> None:
+        """The next check that is open, or the name; the key that ticked must not untick."""
+        names = list(self.rows)
+        after = names[names.index(name) + 1 :]
+        following = next((each for each in after if not self.rows[each].tick.isChecked()), None)
+        if following is not None:
+            self.rows[following].tick.setFocus(Qt.FocusReason.TabFocusReason)
+        elif not self.what_is_open():
+            self.sign_off_card.name.setFocus(Qt.FocusReason.TabFocusReason)
 
     def _with_road_test(self, job: Job) -> Job:
         return with_road_test(job, self.road_test.toPlainText())

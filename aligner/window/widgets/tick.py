@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QPoint, QPointF, QRectF, Qt
 from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QCheckBox, QStyle, QStyleOptionButton
 
@@ -16,6 +16,10 @@ class Tick(QCheckBox):
             self.click()
         else:
             super().keyPressEvent(event)
+
+    def hitButton(self, place: QPoint) -> bool:
+        """All of it ticks, as far as the ring round it reaches, not its words alone."""
+        return self.rect().contains(place)
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         """A double click counts once, or it would take its own tick back."""
