@@ -123,6 +123,15 @@ def test_a_reason_half_written_is_there_when_its_step_is_ticked(window, stage, s
     assert [entry.reason for entry in log] == ["the {clamp} was loose & wet"]
 
 
+def test_a_name_half_typed_for_the_sign_off_is_there_again(window):
+    window.go_to(Stage.PROVE)
+    tab_to("Name for the sign-off")
+    write("A. Test")
+    change(window, **CHOICES)
+    assert window.page(Stage.PROVE).sign_off.name.text() == "A. Test"
+    assert window.open_job.job.prove.sign_off is None
+
+
 def test_a_value_seen_keeps_the_unit_it_was_typed_in(window):
     window.go_to(Stage.TIGHTEN)
     tab_to("value seen on the wrench")

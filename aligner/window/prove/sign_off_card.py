@@ -64,6 +64,15 @@ class SignOffCard(Card):
         self.on.setText(say("on {day}", day=today))
         self._show()
 
+    def lay_by(self) -> str | None:
+        """The name that is typed and not signed with."""
+        return self.name.text() or None
+
+    def take_up(self, laid_by: object) -> None:
+        """Show the name that was typed into the page that stood here before."""
+        if isinstance(laid_by, str):
+            self.name.type_in(laid_by)
+
     def _show(self) -> None:
         before: tuple[QWidget, ...] = (self.name, self.on, self.button)
         after: tuple[QWidget, ...] = (self.who, self.open_again)
