@@ -128,7 +128,7 @@ def test_a_name_half_typed_for_the_sign_off_is_there_again(window):
     tab_to("Name for the sign-off")
     write("A. Test")
     change(window, **CHOICES)
-    assert window.page(Stage.PROVE).sign_off.name.text() == "A. Test"
+    assert window.page(Stage.PROVE).sign_off_card.name.text() == "A. Test"
     assert window.open_job.job.prove.sign_off is None
 
 
