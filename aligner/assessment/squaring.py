@@ -124,7 +124,7 @@ def _no_angle() -> Notice:
         f"{WHERE}[0].bracket_reach",
         say(
             "The tolerance is an angle, and the angle needs the four dimensions of the "
-            "points: give them, or give the tolerance as a length."
+            "points: give them under Points, or the tolerance as a length on the Bike stage."
         ),
     )
 

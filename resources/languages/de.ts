@@ -1414,8 +1414,8 @@
     </message>
     <message>
       <location filename="aligner/assessment/squaring.py" />
-      <source>The tolerance is an angle, and the angle needs the four dimensions of the points: give them, or give the tolerance as a length.</source>
-      <translation>Die Toleranz ist ein Winkel, und der Winkel braucht die vier Maße der Punkte: diese angeben oder die Toleranz als Länge angeben.</translation>
+      <source>The tolerance is an angle, and the angle needs the four dimensions of the points: give them under Points, or the tolerance as a length on the Bike stage.</source>
+      <translation>Die Toleranz ist ein Winkel, und der Winkel braucht die vier Maße der Punkte: diese unter „Punkte“ angeben oder die Toleranz unter „Motorrad“ als Länge.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/squaring.py" />
@@ -1913,13 +1913,13 @@
     </message>
     <message>
       <location filename="aligner/assessment/unsettled.py" />
-      <source>Measure again, with a finer gauge if you have one.</source>
-      <translation>Neu messen, wenn vorhanden mit einem feineren Messmittel.</translation>
+      <source>{what}: look for a reading that is wrong.</source>
+      <translation>{what}: nach einem falschen Messwert suchen.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/unsettled.py" />
-      <source>{what}: look for a reading that is wrong.</source>
-      <translation>{what}: nach einem falschen Messwert suchen.</translation>
+      <source>Measure again, with a finer gauge if you have one.</source>
+      <translation>Neu messen, wenn vorhanden mit einem feineren Messmittel.</translation>
     </message>
     <message>
       <location filename="aligner/assessment/unsettled.py" />
@@ -8865,8 +8865,8 @@
     </message>
     <message>
       <location filename="aligner/window/bike/fastener_details.py" />
-      <source>40 to 50 N·m</source>
-      <translation>40 bis 50 N·m</translation>
+      <source>as printed, with its unit</source>
+      <translation>wie gedruckt, mit Einheit</translation>
     </message>
     <message>
       <location filename="aligner/window/bike/fastener_details.py" />
@@ -8885,8 +8885,8 @@
     </message>
     <message>
       <location filename="aligner/window/bike/fastener_details.py" />
-      <source>45 deg or 1/8 turn</source>
-      <translation>45 deg oder 1/8 Umdrehung</translation>
+      <source>e.g. 45 deg or 1/8 turn</source>
+      <translation>z. B. 45 deg oder 1/8 Umdrehung</translation>
     </message>
     <message>
       <location filename="aligner/window/bike/fastener_details.py" />
@@ -8942,11 +8942,6 @@
       <location filename="aligner/window/bike/fastener_row.py" />
       <source>torque as printed</source>
       <translation>Drehmoment wie gedruckt</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/bike/fastener_row.py" />
-      <source>as printed, with its unit</source>
-      <translation>wie gedruckt, mit Einheit</translation>
     </message>
     <message>
       <location filename="aligner/window/bike/fastener_row.py" />
@@ -9291,8 +9286,8 @@
     </message>
     <message>
       <location filename="aligner/window/bike/stage.py" />
-      <source>Take them from the maker's manual, which comes first: a torque is never guessed.</source>
-      <translation>Dem Werkstatthandbuch des Herstellers entnehmen, es hat Vorrang: Ein Drehmoment wird nie geraten.</translation>
+      <source>What is missing comes from the maker's manual, which comes first: a torque is never guessed.</source>
+      <translation>Was fehlt, dem Werkstatthandbuch des Herstellers entnehmen, es hat Vorrang: Ein Drehmoment wird nie geraten.</translation>
     </message>
     <message numerus="yes">
       <location filename="aligner/window/bike/stage.py" />
@@ -12194,8 +12189,8 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="aligner/window/prove/recheck_card.py" />
-      <source>The sheet asks for no fastener to be checked again. The Bike stage is where a distance is given.</source>
-      <translation>Das Datenblatt verlangt für keine Verschraubung eine Nachkontrolle. Die Strecke wird unter „Motorrad“ angegeben.</translation>
+      <source>The sheet asks for no fastener to be checked again. On the Bike stage, open a fastener and give a distance under “again after, on the road”.</source>
+      <translation>Das Datenblatt verlangt für keine Verschraubung eine Nachkontrolle. Unter „Motorrad“ eine Verschraubung aufklappen und bei „erneut nach Fahrstrecke“ die Strecke angeben.</translation>
     </message>
     <message>
       <location filename="aligner/window/prove/recheck_card.py" />
@@ -12311,6 +12306,11 @@ zu wenig Öl</translation>
       <location filename="aligner/window/prove/sign_off_card.py" />
       <source>It no longer holds: {why}. Open it again.</source>
       <translation>Freigabe gilt nicht mehr: {why}. Wieder öffnen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/prove/stage.py" />
+      <source>The job card is printed from the File menu; the next job on this bike begins under All jobs.</source>
+      <translation>Die Auftragskarte wird über das Menü „Datei“ gedruckt; der nächste Auftrag am selben Motorrad beginnt unter „Alle Aufträge“.</translation>
     </message>
     <message>
       <location filename="aligner/window/prove/stage.py" />
@@ -12763,8 +12763,8 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="aligner/window/steps/step_words.py" />
-      <source>take it from the maker's manual and type it below; it is never guessed</source>
-      <translation>dem Werkstatthandbuch des Herstellers entnehmen und unten eintragen; es wird nie geraten</translation>
+      <source>take it from the maker's manual and give it on the Bike stage, or type it below for this step alone; it is never guessed</source>
+      <translation>dem Werkstatthandbuch des Herstellers entnehmen und unter „Motorrad“ angeben oder unten nur für diesen Schritt eintragen; es wird nie geraten</translation>
     </message>
     <message>
       <location filename="aligner/window/steps/step_words.py" />
@@ -12790,6 +12790,11 @@ zu wenig Öl</translation>
       <location filename="aligner/window/steps/step_words.py" />
       <source>Out of order because: {reason}.</source>
       <translation>Außer der Reihe, Grund: {reason}.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/step_words.py" />
+      <source>printed as {torque}</source>
+      <translation>gedruckt als {torque}</translation>
     </message>
     <message>
       <location filename="aligner/window/steps/step_words.py" />
@@ -14106,8 +14111,8 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="resources/final_checks.json" />
-      <source>Pads seated, with lining left and clean; fluid between its marks; no fitting, hose or caliper wet; the caliper's bolts and the hose holders in place.</source>
-      <translation>Beläge sitzen, Reibbelag noch vorhanden und sauber; Flüssigkeit zwischen den Marken; kein Anschluss, Schlauch oder Bremssattel nass; Schrauben des Bremssattels und Schlauchhalter an ihrem Platz.</translation>
+      <source>Pads seated, with lining left and clean; fluid between its marks; no fitting, hose or caliper wet; the caliper's bolts and the hose holders in place. With a drum: its plate caught by its anchor, which keeps it from turning with the wheel, and the cable fast.</source>
+      <translation>Beläge sitzen, Reibbelag noch vorhanden und sauber; Flüssigkeit zwischen den Marken; kein Anschluss, Schlauch oder Bremssattel nass; Schrauben des Bremssattels und Schlauchhalter an ihrem Platz. Bei einer Trommelbremse: Die Bremsankerplatte sitzt in ihrer Abstützung, damit sie sich nicht mit dem Rad dreht, und der Seilzug ist fest.</translation>
     </message>
     <message>
       <location filename="resources/final_checks.json" />

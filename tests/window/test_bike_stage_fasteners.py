@@ -206,3 +206,11 @@ def test_a_rule_changed_into_a_ring_is_refused_and_stands_as_it_was(window, page
     type_into(row.because.line, "Another reason.")
     assert row.refusal == ""
     assert row.then.value == "right lower clamp"
+
+
+def test_no_number_stands_in_an_empty_torque_as_if_it_were_the_manuals(page):
+    row = page.fasteners.rows["stem nut"]
+    row.open_button.click()
+    for field in ("torque", "seating"):
+        example = row.boxes[field].line.placeholderText()
+        assert example == "as printed, with its unit"

@@ -41,9 +41,9 @@ _BOXES = (
     ("note", marked("note"), marked("what the manual says beside it")),
 )
 _STEM_NUT = (
-    ("seating", marked("seating torque"), marked("40 to 50 N·m")),
+    ("seating", marked("seating torque"), marked("as printed, with its unit")),
     ("seating_source", marked("seating torque, source"), marked("manual page")),
-    ("back_off", marked("back off"), marked("45 deg or 1/8 turn")),
+    ("back_off", marked("back off"), marked("e.g. 45 deg or 1/8 turn")),
 )
 _CHOICES = {
     "kind": marked("kind"),
@@ -58,6 +58,8 @@ _ORDER = (
     *("again_after", "note"),
     *("seating", "seating_source", "back_off"),
 )
+#: Enter walks down the values, as in every list of them; Tab stops at the sources too.
+_SOURCES = ("seating_source",)
 _COLUMN = 180  # least width of a box, at 100 % text
 
 
@@ -100,9 +102,12 @@ class FastenerDetails(QFrame):
         column.addWidget(grid)
         column.addWidget(self._refusal)
         column.addLayout(self._buttons())
-        for box, following in pairwise(walked):
+        sources = [fastener.boxes[field] for field in _SOURCES]
+        values = [box for box in walked if box not in sources]
+        for box, following in pairwise(values):
             box.went_on.connect(lambda following=following: self._go_on(following))
-        walked[-1].went_on.connect(self.went_on)
+        for box in (*sources, values[-1]):
+            box.went_on.connect(self.went_on)
         lines = [box.line if isinstance(box, ValueBox) else box for box in walked]
         self.stops: list[QWidget] = [*lines, self.copy_button, self.remove_button]
 

@@ -36,12 +36,14 @@ class FastenerRow(QFrame):
 
     Signals:
         went_on: Enter was pressed in a box of a column ("torque", "source", "thread").
+        walked_through: Enter was pressed in the last of the other boxes.
         opened: the row's other boxes are there now.
         copy_wanted: a copy on the other side is wanted.
         removed: it is to go.
     """
 
     went_on = Signal(str)
+    walked_through = Signal()
     opened = Signal()
     copy_wanted = Signal()
     removed = Signal()
@@ -153,7 +155,7 @@ class FastenerRow(QFrame):
             self.details = FastenerDetails(self._of)
             self.details.copy_wanted.connect(self.copy_wanted)
             self.details.removed.connect(self.removed)
-            self.details.went_on.connect(lambda: self.went_on.emit("torque"))
+            self.details.went_on.connect(self.walked_through)
             self._column.addWidget(self.details)
             self.opened.emit()
         if self.details is not None:

@@ -38,7 +38,7 @@ class FastenersCard(Card):
     """Every fastener in a row, and a line to add one.
 
     Signals:
-        went_on: Enter was pressed in the last row.
+        went_on: Enter was pressed where no row below waits for anything.
         said: something to be known, in a sentence.
         laid_out: rows have come, gone or opened.
     """
@@ -173,6 +173,7 @@ class FastenersCard(Card):
         row = FastenerRow(self._open_job, self._theme, self._show, self._now)
         row.fold(is_folded=self._is_folded)
         row.went_on.connect(lambda field, row=row: self._go_on(row, field))
+        row.walked_through.connect(lambda row=row: self._go_on_to_missing(row))
         row.opened.connect(self.laid_out)
         row.copy_wanted.connect(lambda row=row: self._copy(row))
         row.removed.connect(lambda row=row: self._remove(row))
@@ -185,6 +186,16 @@ class FastenersCard(Card):
             self._go_to(rows[following], field)
         else:
             self.went_on.emit()
+
+    def _go_on_to_missing(self, row: FastenerRow) -> None:
+        """On from an opened row: to the next torque that is missing, never into one that is not."""
+        fasteners = self._open_job.job.sheet.fasteners
+        after = list(self.rows.values())[row.place + 1 :]
+        waiting = next((each for each in after if fasteners[each.place].torque is None), None)
+        if waiting is None:
+            self.went_on.emit()
+        else:
+            self._go_to(waiting, "torque")
 
     def _go_to(self, row: FastenerRow, field: str) -> None:
         row.box_at(field).setFocus(Qt.FocusReason.TabFocusReason)

@@ -92,7 +92,8 @@ class BikeStage(QWidget):
                 "{count} value is missing.", "{count} values are missing.", missing
             )
             detail = say(
-                "Take them from the maker's manual, which comes first: a torque is never guessed."
+                "What is missing comes from the maker's manual, which comes first: "
+                "a torque is never guessed."
             )
             return headline, detail, changed
         absent = len(not_given(job.sheet))

@@ -61,8 +61,8 @@ class RecheckCard(Card):
             )
             if rows
             else say(
-                "The sheet asks for no fastener to be checked again. The Bike stage is where a "
-                "distance is given."
+                "The sheet asks for no fastener to be checked again. On the Bike stage, open a "
+                "fastener and give a distance under “again after, on the road”."
             )
         )
 

@@ -23,7 +23,7 @@ from aligner.job.edits_prove import (
     without_sign_off,
 )
 from aligner.job.final_checks import checks_of, final_checks, open_checks
-from aligner.language import begun, inside, say, say_count
+from aligner.language import begun, inside, marked, say, say_count
 from aligner.window.prove.check_row import CheckRow
 from aligner.window.prove.job_summary import summary_rows
 from aligner.window.prove.recheck_card import RecheckCard
@@ -48,6 +48,11 @@ class RoadTestNote(QPlainTextEdit):
         """Keep the note."""
         super().focusOutEvent(event)
         self._keep()
+
+
+_AFTERWARDS = marked(
+    "The job card is printed from the File menu; the next job on this bike begins under All jobs."
+)
 
 
 class ProveStage(QWidget):
@@ -125,6 +130,7 @@ class ProveStage(QWidget):
             )
         waiting = [row for row in self._open_job.assessment.rechecks if not row.is_done]
         by = say("Signed off by {name} on {day}.", name=signed.name, day=signed.on)
+        by = f"{by} {say(_AFTERWARDS)}"
         if not waiting:
             return say("Signed off."), by
         distance = self._show.show_distance(waiting[0].after_km)

@@ -7,7 +7,8 @@ from aligner.assessment.assess import Assessment
 from aligner.fastening.steps import Step
 from aligner.job import Action, Job, LogEntry
 from aligner.language import begun, inside, listed, marked, say, written
-from aligner.sheet import ThreadCondition
+from aligner.sheet import ThreadCondition, TorqueSpecification
+from aligner.sheet.printed_torque import torque_text
 from aligner.units.preferred import Preferred
 from aligner.units.shown import rounded
 from aligner.window.widgets.pictures import height_words, in_line_words, square_words
@@ -77,7 +78,7 @@ def beside_words(step: Step, show: Preferred) -> str:
 
 
 def range_words(job: Job, step: Step, show: Preferred) -> str:
-    """Under the torque: its range, the thread's condition, and where it comes from."""
+    """Under the torque: its range, the thread's condition, what is printed, and where."""
     fastener = next((each for each in job.sheet.fasteners if each.name == step.joint), None)
     parts = []
     if step.low_nm is not None and step.high_nm is not None and step.low_nm < step.high_nm:
@@ -88,11 +89,25 @@ def range_words(job: Job, step: Step, show: Preferred) -> str:
         if fastener.thread_condition:
             parts.append(say(_CONDITIONS[fastener.thread_condition]))
         torque = fastener.seating if step.kind == "seat" else fastener.torque
-        if torque is not None and torque.source:
-            parts.append(torque.source)
+        if torque is not None:
+            if _is_printed_otherwise(torque, show):
+                parts.append(say("printed as {torque}", torque=torque_text(torque)))
+            if torque.source:
+                parts.append(torque.source)
     if step.torque_missing:
-        parts.append(say("take it from the maker's manual and type it below; it is never guessed"))
+        parts.append(
+            say(
+                "take it from the maker's manual and give it on the Bike stage, or type it below "
+                "for this step alone; it is never guessed"
+            )
+        )
     return ", ".join(parts)
+
+
+def _is_printed_otherwise(torque: TorqueSpecification, show: Preferred) -> bool:
+    """Whether the manual prints a torque in another unit than it is shown in."""
+    printed = (each for each in (torque.nominal, torque.low, torque.high) if each is not None)
+    return any(each.unit != show.torque for each in printed)
 
 
 def bolt_words(step: Step) -> str:
