@@ -6,6 +6,7 @@ import pytest
 from PySide6.QtCore import QCoreApplication, QPoint, Qt
 from PySide6.QtGui import QWheelEvent
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QLabel
 
 from aligner.assessment import Stage
 from aligner.job import Job, LogEntry
@@ -330,10 +331,11 @@ def test_a_sheet_is_filled_in_from_nothing_to_complete_by_keyboard(qtbot, window
         "stem nut: back off",
     ]
     press_enter_on(qtbot, empty.missing_card.links[0])
-    for text in ("40-50 N·m", "invented p. 2", "1/4 turn"):
+    for text in ("40-50 N·m", "1/4 turn"):  # value to value, past the source
         QTest.keyClicks(focused(window), text)
         QTest.keyClick(focused(window), Qt.Key.Key_Return)
     assert empty.sentence()[0] == "Sheet complete."
+    assert focused(window) is empty.go_on  # not a torque that is there already
     notices = window.open_job.assessment.tightening.notices
     assert not [notice for notice in notices if "missing" in notice.text]
 
@@ -345,3 +347,16 @@ def test_another_job_never_shows_what_was_asked_about_the_one_before(window, emp
     window.go_to(Stage.BIKE)
     said = [row.boxes["torque"].words.text() for row in empty.fasteners.rows.values()]
     assert not [words for words in said if "missing" in words]
+
+
+def test_what_an_answer_means_is_said_under_its_question(window, empty):
+    rows = empty.start_card.rows
+    shown = {text.text() for text in rows.findChildren(QLabel) if text.isVisible()}
+    assert "The axle screws into one leg." in shown
+    assert "A drum, or something not bolted to the legs." not in shown
+
+    rows.answers["axle"]["nut_and_pinch"].click()
+    rows.answers["brake"]["none"].click()
+    shown = {text.text() for text in rows.findChildren(QLabel) if text.isVisible()}
+    assert "A nut at one end; the other leg closes round the axle." in shown
+    assert "A drum, or something not bolted to the legs." in shown

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QButtonGroup, QGridLayout, QHBoxLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QButtonGroup, QGridLayout, QHBoxLayout, QLabel, QPushButton, QWidget
 
 from aligner.drawing.theme import ROOM, Theme
 from aligner.language import say
@@ -53,7 +53,7 @@ class ChoiceRows(QWidget):
         super().__init__()
         self.answers: dict[str, dict[str, QPushButton]] = {}
         self._groups: dict[str, QButtonGroup] = {}
-        self._about = wrapping("", "small")
+        self._abouts: dict[str, QLabel] = {}
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
         grid.setVerticalSpacing(4)
@@ -74,8 +74,9 @@ class ChoiceRows(QWidget):
             grid.addWidget(label(say(question.ask)), row, 0)
             grid.addLayout(self._row(question, theme), row, 1)
             row += 1
-            if question.question == "fork":
-                grid.addWidget(self._about, row, 1)
+            if any(option.about for option in question.options):
+                self._abouts[question.question] = wrapping("", "small")
+                grid.addWidget(self._abouts[question.question], row, 1)
                 row += 1
         names = [question.question for question in asked]
         for name, following in zip(names, [*names[1:], ""], strict=True):
@@ -124,8 +125,12 @@ class ChoiceRows(QWidget):
         self.changed.emit()
 
     def _say_about(self) -> None:
-        chosen = self.choices["fork"]
-        self._about.setText(say(questions()[0].option(chosen).about))
+        chosen = self.choices
+        for question in questions():
+            if question.question in self._abouts:
+                about = say(question.option(chosen[question.question]).about)
+                self._abouts[question.question].setText(about)
+                self._abouts[question.question].setVisible(bool(about))
 
     def _go_on(self, name: str) -> None:
         if not name:
