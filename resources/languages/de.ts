@@ -9125,6 +9125,15 @@
       <source>{missing} missing: each leads to its box</source>
       <translation>Fehlend: {missing} – jeder Eintrag führt zu seinem Feld</translation>
     </message>
+    <message numerus="yes">
+      <location filename="aligner/window/bike/missing.py" />
+      <source>Take {count} torques from the other side</source>
+      <extracomment>Take {count} torque from the other side</extracomment>
+      <translation>
+        <numerusform>{count} Drehmoment der anderen Seite übernehmen</numerusform>
+        <numerusform>{count} Drehmomente der anderen Seite übernehmen</numerusform>
+      </translation>
+    </message>
     <message>
       <location filename="aligner/window/bike/missing.py" />
       <source>Missing: {value}. Go to its box</source>
@@ -9317,6 +9326,11 @@
       <location filename="aligner/window/bike/stage.py" />
       <source>start a sheet</source>
       <translation>Datenblatt anlegen</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/bike/stage.py" />
+      <source>torques of the other side</source>
+      <translation>Drehmomente der anderen Seite</translation>
     </message>
     <message>
       <location filename="aligner/window/bike/stage.py" />

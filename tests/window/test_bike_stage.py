@@ -360,3 +360,26 @@ def test_what_an_answer_means_is_said_under_its_question(window, empty):
     shown = {text.text() for text in rows.findChildren(QLabel) if text.isVisible()}
     assert "A nut at one end; the other leg closes round the axle." in shown
     assert "A drum, or something not bolted to the legs." in shown
+
+
+def test_torques_typed_for_the_left_are_taken_for_the_right_in_one_step(window, empty):
+    type_into(empty.start_card.name.line, "an invented bike")
+    empty.start_card.start.click()
+    assert not empty.missing_card.other_side.isVisible()
+    for name, row in empty.fasteners.rows.items():
+        if not name.startswith("right"):
+            type_into(row.boxes["torque"].line, "23 N·m")
+    pairs = [name for name in empty.fasteners.rows if name.startswith("right")]
+    assert empty.missing_card.other_side.text() == f"Take {len(pairs)} torques from the other side"
+
+    empty.fasteners.rows[list(empty.fasteners.rows)[-1]].boxes["torque"].line.setFocus()
+    QTest.keyClick(focused(window), Qt.Key.Key_Return)
+    assert focused(window) is empty.missing_card.other_side
+    QTest.keyClick(focused(window), Qt.Key.Key_Return)
+    assert {row.boxes["torque"].line.text() for row in empty.fasteners.rows.values()} == {"23 N·m"}
+    assert not empty.missing_card.other_side.isVisible()
+    assert focused(window).text() == empty.missing_card.links[0].text()  # missing besides
+
+    window.open_job.edits.undo()
+    right = empty.fasteners.rows[pairs[0]].boxes["torque"].line
+    assert right.text() == ""

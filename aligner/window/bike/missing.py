@@ -8,10 +8,12 @@ from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 from aligner.assessment.missing import MissingValue, missing_for, not_given
 from aligner.drawing.theme import GAP, Theme
 from aligner.job import Job
+from aligner.job.edits_sheet_sides import lacking_on_one_side
 from aligner.language import say, say_count
 from aligner.window.bike.boxes import HEIGHT
 from aligner.window.widgets.labels import Card
 from aligner.window.widgets.page import wrapping
+from aligner.window.widgets.wrapping_row import WrappingRow
 
 _IN_A_ROW = 4
 _SHOWN = 8
@@ -22,10 +24,12 @@ class MissingCard(Card):
 
     Signals:
         wanted: the path of a value that is to be filled in.
+        other_side_wanted: torques typed for one side are to be those of the other.
         laid_out: other values are listed.
     """
 
     wanted = Signal(str)
+    other_side_wanted = Signal()
     laid_out = Signal()
 
     def __init__(self, theme: Theme) -> None:
@@ -41,9 +45,15 @@ class MissingCard(Card):
             self._grid.setColumnStretch(column, 1)
         self.more = QPushButton("")
         self.more.clicked.connect(self._show_more)
+        self.other_side = QPushButton("")
+        self.other_side.clicked.connect(self.other_side_wanted)
+        buttons = WrappingRow()
+        for button in (self.other_side, self.more):
+            button.setMinimumHeight(theme.px(HEIGHT))
+            buttons.add(button)
         self.column.addWidget(self._title)
         self.column.addLayout(self._grid)
-        self.column.addWidget(self.more, 0, Qt.AlignmentFlag.AlignLeft)
+        self.column.addLayout(buttons)
 
     def show_job(self, job: Job) -> None:
         """List what the sheet lacks of what the job asks for."""
@@ -51,6 +61,15 @@ class MissingCard(Card):
         if (missing, absent) != self._shown:
             self._shown = (missing, absent)
             self._lay_out()
+        alike = len(lacking_on_one_side(job.sheet))
+        self.other_side.setText(
+            say_count(
+                "Take {count} torque from the other side",
+                "Take {count} torques from the other side",
+                alike,
+            )
+        )
+        self.other_side.setVisible(bool(alike))
         self.setVisible(bool(missing or absent))
 
     def _lay_out(self) -> None:
@@ -68,6 +87,7 @@ class MissingCard(Card):
             link.setMinimumHeight(self._theme.px(HEIGHT))
             link.clicked.connect(lambda _=False, path=value.path: self.wanted.emit(path))
             self._grid.addWidget(link, at // _IN_A_ROW, at % _IN_A_ROW)
+            link.show()  # now: it may be given the keyboard before the layout would show it
             self.links.append(link)
         self.more.setVisible(len(everything) > _SHOWN)
         everything_words = say("Show all {number}", number=len(everything))
@@ -76,7 +96,12 @@ class MissingCard(Card):
 
     def stops(self) -> list[QWidget]:
         """Where Tab stops, in order."""
-        return [*self.links, self.more]
+        return [*self.links, self.other_side, self.more]
+
+    def go_to_first(self) -> None:
+        """Put the keyboard on what fills most at once: the other side, or the first value."""
+        first = self.links[0] if self.other_side.isHidden() else self.other_side
+        first.setFocus(Qt.FocusReason.TabFocusReason)
 
     def _show_more(self) -> None:
         self._is_whole = not self._is_whole

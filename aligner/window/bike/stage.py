@@ -15,6 +15,7 @@ from aligner.assessment.missing import missing_on_sheet, missing_values, not_giv
 from aligner.assessment.sheet_changes import opened_by_the_sheet
 from aligner.drawing.theme import GAP
 from aligner.job.edits_sheet import with_bike_name, with_job_title
+from aligner.job.edits_sheet_sides import with_torques_of_the_other_side
 from aligner.job.edits_sheet_ticks import with_sheet
 from aligner.language import marked, say, say_count
 from aligner.sheet import Sheet
@@ -218,6 +219,7 @@ class BikeStage(QWidget):
         )
         self.variant_card.closed.connect(self._leave_variant)
         self.missing_card.wanted.connect(self.go_to_value)
+        self.missing_card.other_side_wanted.connect(self._take_from_other_side)
         self.fasteners.said.connect(self.said.say)
         self.rules.said.connect(self.said.say)
         self._walk_on(self.bike_card.note, self.dimensions)
@@ -264,9 +266,18 @@ class BikeStage(QWidget):
 
     def _go_on(self) -> None:
         """From the last torque to what is still missing, or to the next stage."""
-        missing = bool(missing_on_sheet(self._open_job.job))
-        after = self.missing_card.links[0] if missing else self.go_on
-        after.setFocus(Qt.FocusReason.TabFocusReason)
+        if missing_on_sheet(self._open_job.job):
+            self.missing_card.go_to_first()
+        else:
+            self.go_on.setFocus(Qt.FocusReason.TabFocusReason)
+
+    def _take_from_other_side(self) -> None:
+        """The manual prints one torque for both sides: it is typed once."""
+        self._open_job.edit(
+            say("torques of the other side"),
+            lambda job: with_torques_of_the_other_side(job, self._now()),
+        )
+        self._go_on()
 
     def _begin_variant(self) -> None:
         self.variant_card.show()
