@@ -18,8 +18,7 @@ from aligner.assessment.notice import Notice
 from aligner.gauging import Advice, Verdict
 from aligner.job import Job
 from aligner.job.build import Build
-from aligner.language import marked, say
-from aligner.units import VOLUME, shown
+from aligner.language import say
 
 if TYPE_CHECKING:
     from aligner.assessment.build_bearing import BearingAssessment
@@ -28,6 +27,8 @@ if TYPE_CHECKING:
     from aligner.assessment.build_oil import OilAssessment
     from aligner.assessment.build_sag import SagAssessment
     from aligner.assessment.build_settings import BuildSetting
+    from aligner.assessment.build_spacer_change import SpacerChange
+    from aligner.assessment.build_spring import SpringAssessment
     from aligner.job.build_steps import BuildStep, Phase
 
 BEFORE_READING: tuple[Phase, ...] = ("leg", "oil")
@@ -117,6 +118,20 @@ class BuildAssessment:
         return assess_sag(self.job, self.oil)
 
     @cached_property
+    def spring(self) -> SpringAssessment:
+        """Spring and spacer."""
+        from aligner.assessment.build_spring import assess_spring
+
+        return assess_spring(self.job)
+
+    @cached_property
+    def spacer_change(self) -> SpacerChange | None:
+        """What the sag asks of the spacer; `None` where it asks for nothing."""
+        from aligner.assessment.build_spacer_change import spacer_change
+
+        return spacer_change(self.job, self.spring, self.sag)
+
+    @cached_property
     def bearing(self) -> BearingAssessment:
         """The head bearing's check."""
         from aligner.assessment.build_bearing import assess_bearing
@@ -143,21 +158,33 @@ class BuildAssessment:
     @cached_property
     def line(self) -> str:
         """Where it stands, in a few words for the stage list."""
-        return _line(self) if self.is_begun else say("not begun")
+        if not self.is_begun:
+            return say("not begun")
+        from aligner.assessment.build_line import line_of
+
+        return line_of(self)
 
     @cached_property
     def notices(self) -> tuple[Notice, ...]:
         """What to know; nothing before anything is begun."""
         if not self.is_begun:
             return ()
-        return (*self.oil.notices, *self.bearing.notices, *self.sag.notices)
+        change = self.spacer_change
+        by_sag = change.notices if change is not None else ()
+        return (
+            *self.oil.notices,
+            *self.spring.notices,
+            *self.bearing.notices,
+            *self.sag.notices,
+            *by_sag,
+        )
 
     @cached_property
     def settings(self) -> tuple[BuildSetting, ...]:
         """What was set, for the job card and the bike's history."""
         from aligner.assessment.build_settings import build_settings
 
-        return build_settings(self.job, self.oil, self.sag, self.bearing)
+        return build_settings(self.job, self.oil, self.spring, self.sag, self.bearing)
 
     def _next(self) -> BuildNext:
         oil = self.oil
@@ -222,41 +249,3 @@ class BuildAssessment:
 def assess_build(job: Job) -> BuildAssessment:
     """What a job's building up amounts to; nothing is worked out before it is looked at."""
     return BuildAssessment(job)
-
-
-#: The line for each subject that says it all by itself.
-_LINES = {
-    BuildSubject.SHEET: marked("oil values missing"),
-    BuildSubject.READ_ON: marked("air gaps unsettled"),
-    BuildSubject.EQUALISE: marked("air gaps unlike"),
-    BuildSubject.BEARING_READ: marked("bearing to check"),
-    BuildSubject.BEARING_SET: marked("bearing to set"),
-    BuildSubject.SAG: marked("sag to correct"),
-    BuildSubject.NOTHING: marked("legs, bearing set"),
-}
-#: The line for each subject that is of one leg.
-_LINES_OF_A_LEG = {
-    (BuildSubject.READ_GAP, "left"): marked("read left air gap"),
-    (BuildSubject.READ_GAP, "right"): marked("read right air gap"),
-    (BuildSubject.POUR, "left"): marked("left leg to fill"),
-    (BuildSubject.POUR, "right"): marked("right leg to fill"),
-    (BuildSubject.SET_OIL, "left"): marked("left oil is out"),
-    (BuildSubject.SET_OIL, "right"): marked("right oil is out"),
-}
-_ADD_OIL = {"left": marked("add {oil} to left"), "right": marked("add {oil} to right")}
-_DRAW_OIL = {"left": marked("draw {oil} off left"), "right": marked("draw {oil} off right")}
-
-
-def _line(found: BuildAssessment) -> str:
-    now = found.next
-    if now.subject is BuildSubject.STEP and now.step is not None:
-        total = sum(len(step.sides) for step in found.steps)
-        done = sum(len(step.done) for step in found.steps)
-        return say("{done} of {total} ticked", done=done, total=total)
-    if now.subject is BuildSubject.SET_OIL:
-        change_ml = found.oil.leg(now.side).change_ml
-        if change_ml is not None:
-            lines = _ADD_OIL if change_ml > 0 else _DRAW_OIL
-            return say(lines[now.side], oil=shown(abs(change_ml), VOLUME))
-    line = _LINES_OF_A_LEG.get((now.subject, now.side)) or _LINES.get(now.subject, "")
-    return say(line)

@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 
 from aligner.assessment.build_force import mean_column
 from aligner.assessment.build_oil import OilAssessment
+from aligner.assessment.build_spring import preload_with, stack_of
 from aligner.assessment.notice import Notice, attention, note, refused
 from aligner.assessment.readings import Judged, gauge_of, judged, mean_of, proved
 from aligner.errors import AlignerError
@@ -167,7 +168,8 @@ def _judged(
     by_forces = False
     if found.verdict is not Verdict.WITHIN:
         try:
-            change, by_forces = _preload_change(job, oil, sag.sag_mm, middle)
+            preload = _preload_then(job, notices)
+            change, by_forces = _preload_change(job, oil, preload, sag.sag_mm, middle)
         except AlignerError as error:
             notices.append(refused(WHERE, error))
     return SagUnderLoad(sag, share, low, high, found, change, by_forces)
@@ -187,11 +189,25 @@ def _uncertainty(job: Job, load: str) -> tuple[float | None, float]:
     return whole.standard_uncertainty, whole.degrees_of_freedom
 
 
+def _preload_then(job: Job, notices: list[Notice]) -> float | None:
+    """Of the spacer that was in while the sag was read; the sheet's where that is not known."""
+    called = (say("spacer while the sag was read"), f"{WHERE}.spacer")
+    spacer, stack = job.build.sag.spacer, stack_of(job.build.spring)
+    if spacer is not None and stack is not None:
+        return preload_with(stack, spacer, called, notices)
+    preload = job.sheet.legs.spring.preload
+    return preload.value if preload else None
+
+
 def _preload_change(
-    job: Job, oil: OilAssessment, measured_mm: float, wanted_mm: float
+    job: Job,
+    oil: OilAssessment,
+    preload_mm: float | None,
+    measured_mm: float,
+    wanted_mm: float,
 ) -> tuple[float, bool]:
     spring = job.sheet.legs.spring
-    if spring.rate is None or spring.preload is None:
+    if spring.rate is None or preload_mm is None:
         return preload_change_mm(measured_mm, wanted_mm), False
     has_two = spring.second_rate is not None and spring.rate_changes_at is not None
     rates = TwoRateSpring(
@@ -202,7 +218,7 @@ def _preload_change(
     air = mean_column(job, oil)
     found = preload_change_by_forces(
         rates,
-        spring.preload.value,
+        preload_mm,
         measured_mm,
         wanted_mm,
         air_force_n(air, measured_mm) if air else 0.0,

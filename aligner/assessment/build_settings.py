@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from aligner.assessment.build_bearing import BearingAssessment
 from aligner.assessment.build_oil import OilAssessment
 from aligner.assessment.build_sag import SagAssessment
+from aligner.assessment.build_spring import SpringAssessment
 from aligner.job import Job
 from aligner.language import marked, say
 from aligner.units.shown import rounded
@@ -38,7 +39,11 @@ _OIL = {"left": marked("left oil"), "right": marked("right oil")}
 
 
 def build_settings(
-    job: Job, oil: OilAssessment, sag: SagAssessment, bearing: BearingAssessment
+    job: Job,
+    oil: OilAssessment,
+    spring: SpringAssessment,
+    sag: SagAssessment,
+    bearing: BearingAssessment,
 ) -> tuple[BuildSetting, ...]:
     """The rows of a job; what was not read has none."""
     rows: list[BuildSetting] = []
@@ -58,8 +63,12 @@ def build_settings(
             rows.append(_row(name, under.sag.sag_mm, "mm", 1))
             if under.share is not None:
                 rows.append(_row(share, under.share * 100, "%", 0))
-    preload = job.sheet.legs.spring.preload
-    if preload is not None:
+    spacer, preload = job.build.spring.fitted_spacer, job.sheet.legs.spring.preload
+    if spacer is not None:
+        rows.append(_row(say("spacer"), spacer.value, "mm", 1))
+    if spring.fitted_preload_mm is not None:
+        rows.append(_row(say("preload"), spring.fitted_preload_mm, "mm", 1))
+    elif preload is not None:
         rows.append(_row(say("preload"), preload.value, "mm", 1))
     if bearing.drag_nm is not None:
         rows.append(_row(say("head bearing drag"), bearing.drag_nm, "N·m", 2))

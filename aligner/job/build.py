@@ -61,6 +61,29 @@ class OilBlend(Part):
     amount: Volume | None = None
 
 
+class SpringFitting(Part):
+    """Spring and spacer, the same in both legs, all lengths along the leg.
+
+    Attributes:
+        free_length: of the spring, standing free.
+        room: from the spring's lower seat to the underside of the cap when home, leg extended,
+            preload adjuster at its lowest.
+        washers: thickness of all washers and seats between them, added up.
+        wanted_preload: what the spring is to be shortened by; the sheet's where left out.
+        old_spacer: as it came out.
+        solid_length: of the spring with all coils touching.
+        fitted_spacer: that went in.
+    """
+
+    free_length: Length | None = None
+    room: Length | None = None
+    washers: Length | None = None
+    wanted_preload: Length | None = None
+    old_spacer: Length | None = None
+    solid_length: Length | None = None
+    fitted_spacer: Length | None = None
+
+
 class SagLengths(Part):
     """Lengths along the leg between the same two marks, shorter as the leg goes in.
 
@@ -71,6 +94,7 @@ class SagLengths(Part):
         static_up: machine alone, after lifting up and letting down slowly.
         rider_down: rider on it, after pushing down.
         rider_up: rider on it, after lifting up.
+        spacer: that was in each leg while they were read; a later one does not change them.
     """
 
     gauge: str | None = None
@@ -79,6 +103,7 @@ class SagLengths(Part):
     static_up: tuple[Length, ...] = ()
     rider_down: tuple[Length, ...] = ()
     rider_up: tuple[Length, ...] = ()
+    spacer: Length | None = None
 
 
 class FallAway(StrEnum):
@@ -133,6 +158,7 @@ class Build(Part):
         right: the right leg's oil.
         earlier: air gaps read before oil was added or drawn off, oldest first.
         blend: of two oils, where one was mixed.
+        spring: spring and spacer of each leg.
         sag: lengths read for it.
         bearing: the head bearing's check.
         log: ticks of the build list.
@@ -144,6 +170,7 @@ class Build(Part):
     right: LegOil = LegOil()
     earlier: tuple[EarlierGaps, ...] = ()
     blend: OilBlend = OilBlend()
+    spring: SpringFitting = SpringFitting()
     sag: SagLengths = SagLengths()
     bearing: HeadBearing = HeadBearing()
     log: tuple[LogEntry, ...] = ()

@@ -46,6 +46,11 @@ def with_blend(job: Job, **changes: Any) -> Job:
     return with_build(job, blend=job.build.blend.with_changes(**changes))
 
 
+def with_spring(job: Job, **changes: Any) -> Job:
+    """The job with another length of spring and spacer ("room", "fitted_spacer")."""
+    return with_build(job, spring=job.build.spring.with_changes(**changes))
+
+
 def with_sag_lengths(job: Job, which: str, readings: tuple[Length, ...]) -> Job:
     """The job with other readings of one length of the sag ("extended", "rider_up")."""
     return with_build(job, sag=job.build.sag.with_changes(**{which: readings}))
@@ -55,6 +60,11 @@ def with_sag_gauge(job: Job, name: str | None) -> Job:
     """The job with the sag lengths read with another gauge."""
     job = with_gauge_known(job, name)
     return with_build(job, sag=job.build.sag.with_changes(gauge=name))
+
+
+def with_sag_spacer(job: Job, spacer: Length | None) -> Job:
+    """The job with the sag read with another spacer in the legs."""
+    return with_build(job, sag=job.build.sag.with_changes(spacer=spacer))
 
 
 def with_bearing(job: Job, **changes: Any) -> Job:

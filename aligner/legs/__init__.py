@@ -38,11 +38,7 @@ from aligner.legs.sag import (
     spring_force_n,
 )
 from aligner.legs.springs import (
-    FreeLength,
     coil_bind_margin_mm,
-    free_length,
-    free_length_difference_mm,
-    preload_from_stand_out_mm,
     preload_mm,
     spacer_length_mm,
 )
@@ -70,7 +66,6 @@ __all__ = [
     "AirColumn",
     "AirForcePoint",
     "Blend",
-    "FreeLength",
     "GapEquality",
     "LegBore",
     "LegError",
@@ -92,8 +87,6 @@ __all__ = [
     "bush_play_difference_mm",
     "bush_play_mm",
     "coil_bind_margin_mm",
-    "free_length",
-    "free_length_difference_mm",
     "gap_after_mm",
     "gap_equality",
     "indicated_mm",
@@ -105,7 +98,6 @@ __all__ = [
     "oil_volume_ml",
     "preload_change_by_forces",
     "preload_change_mm",
-    "preload_from_stand_out_mm",
     "preload_mm",
     "sag_under_load_mm",
     "share_of_travel",

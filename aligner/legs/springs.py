@@ -1,4 +1,4 @@
-"""Fork spring and spacer: free length left, preload, and the spacer that gives it.
+"""Fork spring and spacer: preload, the spacer that gives it, and what is left before coils touch.
 
 The trap: preload is what the spring is shortened by when the cap is home with the leg extended,
 not what the spacer stands out of the tube; the cap's plug reaches in and adds to it. And every mm
@@ -7,59 +7,13 @@ of spacer comes off the room the spring has before its coils touch.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from aligner.language import marked, say, written
 from aligner.legs.refusals import (
     ROUNDING_SLACK_MM,
     LegError,
-    finite,
     not_negative,
     positive,
 )
-
-
-@dataclass(frozen=True)
-class FreeLength:
-    """A spring's free length against the limit in the manual.
-
-    Attributes:
-        margin_mm: measured less limit, mm (negative: shorter than allowed).
-        settled_mm: the new spring's length less the measured one, mm; None where the new
-            spring's length is not known.
-    """
-
-    margin_mm: float
-    settled_mm: float | None
-
-
-def free_length(measured_mm: float, limit_mm: float, new_mm: float | None = None) -> FreeLength:
-    """A measured free length against the shortest one allowed and, if known, the new length.
-
-    Raises:
-        LegError: a length that is none, or a limit longer than the new spring.
-    """
-    measured = positive(marked("spring free length"), measured_mm, "mm")
-    limit = positive(marked("spring free length limit"), limit_mm, "mm")
-    if new_mm is None:
-        return FreeLength(measured - limit, None)
-    if positive(marked("new spring's free length"), new_mm, "mm") < limit:
-        raise LegError(
-            say("spring free length limit"),
-            say(
-                "{limit} mm is longer than the new spring ({length} mm)",
-                limit=written(limit),
-                length=written(new_mm),
-            ),
-            say("the limit is the shorter of the two"),
-        )
-    return FreeLength(measured - limit, new_mm - measured)
-
-
-def free_length_difference_mm(left_mm: float, right_mm: float) -> float:
-    """Free length of the left spring less that of the right one, mm."""
-    left = positive(marked("left spring free length"), left_mm, "mm")
-    return left - positive(marked("right spring free length"), right_mm, "mm")
 
 
 def preload_mm(
@@ -77,7 +31,8 @@ def preload_mm(
         washers_mm: thickness of all washers and seats between them, mm.
 
     Raises:
-        LegError: the stack is shorter than the room: the spring would be loose.
+        LegError: the stack is shorter than the room, so that the spring would be loose, or so long
+            that the spring would be pressed to nothing.
     """
     spacer = not_negative(marked("spacer length"), spacer_mm, "mm")
     preload = _stack_mm(free_length_mm, washers_mm) + spacer - _space_mm(fitted_space_mm)
@@ -90,7 +45,7 @@ def preload_mm(
             ),
             say("a longer spacer is needed"),
         )
-    return max(preload, 0.0)
+    return _shortened(marked("preload"), max(preload, 0.0), free_length_mm)
 
 
 def spacer_length_mm(
@@ -99,9 +54,10 @@ def spacer_length_mm(
     """Length to cut a spacer to for a wanted preload, mm: `preload_mm` solved for the spacer.
 
     Raises:
-        LegError: the spring alone gives more preload than is wanted.
+        LegError: the spring alone gives more preload than is wanted, or it is shorter than that.
     """
     wanted = not_negative(marked("wanted preload"), wanted_preload_mm, "mm")
+    _shortened(marked("wanted preload"), wanted, free_length_mm)
     spacer = wanted + _space_mm(fitted_space_mm) - _stack_mm(free_length_mm, washers_mm)
     if spacer < -ROUNDING_SLACK_MM:
         raise LegError(
@@ -113,29 +69,6 @@ def spacer_length_mm(
             say("more preload or a shorter spring is needed"),
         )
     return max(spacer, 0.0)
-
-
-def preload_from_stand_out_mm(stand_out_mm: float, cap_reach_mm: float) -> float:
-    """Preload from how far the stack stands out of the tube before the cap goes on, mm.
-
-    Args:
-        stand_out_mm: top of the stack above the tube's top edge, leg extended, mm (negative: below
-            it).
-        cap_reach_mm: from the cap's shoulder that meets the tube's edge down to the face that
-            meets the stack, mm.
-
-    Raises:
-        LegError: the cap does not reach the stack.
-    """
-    reach = not_negative(marked("cap's reach into the tube"), cap_reach_mm, "mm")
-    preload = finite(marked("stack above the tube's edge"), stand_out_mm) + reach
-    if preload < -ROUNDING_SLACK_MM:
-        raise LegError(
-            say("preload"),
-            say("the cap stays {gap} mm short of the stack", gap=written(-preload)),
-            say("a longer spacer is needed"),
-        )
-    return max(preload, 0.0)
 
 
 def coil_bind_margin_mm(
@@ -175,3 +108,18 @@ def _stack_mm(free_length_mm: float, washers_mm: float) -> float:
 
 def _space_mm(fitted_space_mm: float) -> float:
     return positive(marked("room from spring seat to cap"), fitted_space_mm, "mm")
+
+
+def _shortened(where: str, by_mm: float, free_length_mm: float) -> float:
+    """What a spring is shortened by, given back where that is less than the whole of it."""
+    if by_mm >= positive(marked("spring free length"), free_length_mm, "mm"):
+        raise LegError(
+            say(where),
+            say(
+                "a spring of {free} mm cannot be shortened by {preload} mm",
+                free=written(free_length_mm),
+                preload=written(by_mm),
+            ),
+            say("one of the lengths is misread"),
+        )
+    return by_mm

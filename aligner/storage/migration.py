@@ -21,8 +21,8 @@ Change = Callable[[Fields], Fields]
 #: The version this program writes.
 VERSION = 1
 #: Raised by one with every release that only adds fields; 0 where a document does not say.
-#: 1: wrenches, strip, inspect, build.
-MINOR = 1
+#: 1: wrenches, strip, inspect, build. 2: build.spring, build.sag.spacer.
+MINOR = 2
 
 
 def _as_it_is(fields: Fields) -> Fields:

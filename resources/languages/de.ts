@@ -210,96 +210,6 @@
     </message>
     <message>
       <location filename="aligner/assessment/build.py" />
-      <source>oil values missing</source>
-      <translation>Ölwerte fehlen</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/build.py" />
-      <source>air gaps unsettled</source>
-      <translation>Luftkammern unentschieden</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/build.py" />
-      <source>air gaps unlike</source>
-      <translation>Luftkammern ungleich</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/build.py" />
-      <source>bearing to check</source>
-      <translation>Lager prüfen</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/build.py" />
-      <source>bearing to set</source>
-      <translation>Lager einstellen</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/build.py" />
-      <source>sag to correct</source>
-      <translation>Negativfederweg korrigieren</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/build.py" />
-      <source>legs, bearing set</source>
-      <translation>Holme, Lager eingestellt</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/build.py" />
-      <source>read left air gap</source>
-      <translation>Luftkammer links messen</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/build.py" />
-      <source>read right air gap</source>
-      <translation>Luftkammer rechts messen</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/build.py" />
-      <source>left leg to fill</source>
-      <translation>Holm links füllen</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/build.py" />
-      <source>right leg to fill</source>
-      <translation>Holm rechts füllen</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/build.py" />
-      <source>left oil is out</source>
-      <translation>Öl links außerhalb</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/build.py" />
-      <source>right oil is out</source>
-      <translation>Öl rechts außerhalb</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/build.py" />
-      <source>add {oil} to left</source>
-      <translation>links {oil} zugeben</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/build.py" />
-      <source>add {oil} to right</source>
-      <translation>rechts {oil} zugeben</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/build.py" />
-      <source>draw {oil} off left</source>
-      <translation>links {oil} absaugen</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/build.py" />
-      <source>draw {oil} off right</source>
-      <translation>rechts {oil} absaugen</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/build.py" />
-      <source>{done} of {total} ticked</source>
-      <translation>{done} von {total} abgehakt</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/build.py" />
       <source>not begun</source>
       <translation>nicht begonnen</translation>
     </message>
@@ -389,6 +299,96 @@
       <translation>Außendurchmesser des Rohrs am Gabeldichtring</translation>
     </message>
     <message>
+      <location filename="aligner/assessment/build_line.py" />
+      <source>oil values missing</source>
+      <translation>Ölwerte fehlen</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_line.py" />
+      <source>air gaps unsettled</source>
+      <translation>Luftkammern unentschieden</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_line.py" />
+      <source>air gaps unlike</source>
+      <translation>Luftkammern ungleich</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_line.py" />
+      <source>bearing to check</source>
+      <translation>Lager prüfen</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_line.py" />
+      <source>bearing to set</source>
+      <translation>Lager einstellen</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_line.py" />
+      <source>sag to correct</source>
+      <translation>Negativfederweg korrigieren</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_line.py" />
+      <source>legs, bearing set</source>
+      <translation>Holme, Lager eingestellt</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_line.py" />
+      <source>read left air gap</source>
+      <translation>Luftkammer links messen</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_line.py" />
+      <source>read right air gap</source>
+      <translation>Luftkammer rechts messen</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_line.py" />
+      <source>left leg to fill</source>
+      <translation>Holm links füllen</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_line.py" />
+      <source>right leg to fill</source>
+      <translation>Holm rechts füllen</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_line.py" />
+      <source>left oil is out</source>
+      <translation>Öl links außerhalb</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_line.py" />
+      <source>right oil is out</source>
+      <translation>Öl rechts außerhalb</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_line.py" />
+      <source>add {oil} to left</source>
+      <translation>links {oil} zugeben</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_line.py" />
+      <source>add {oil} to right</source>
+      <translation>rechts {oil} zugeben</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_line.py" />
+      <source>draw {oil} off left</source>
+      <translation>links {oil} absaugen</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_line.py" />
+      <source>draw {oil} off right</source>
+      <translation>rechts {oil} absaugen</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_line.py" />
+      <source>{done} of {total} ticked</source>
+      <translation>{done} von {total} abgehakt</translation>
+    </message>
+    <message>
       <location filename="aligner/assessment/build_oil.py" />
       <source>air gap or volume of oil</source>
       <translation>Luftkammer oder Ölmenge</translation>
@@ -460,6 +460,11 @@
     </message>
     <message>
       <location filename="aligner/assessment/build_sag.py" />
+      <source>spacer while the sag was read</source>
+      <translation>Distanzhülse beim Messen des Negativfederwegs</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_sag.py" />
       <source>the extended length</source>
       <translation>Länge ausgefedert</translation>
     </message>
@@ -500,6 +505,11 @@
     </message>
     <message>
       <location filename="aligner/assessment/build_settings.py" />
+      <source>spacer</source>
+      <translation>Distanzhülse</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_settings.py" />
       <source>preload</source>
       <translation>Vorspannung</translation>
     </message>
@@ -512,6 +522,66 @@
       <location filename="aligner/assessment/build_settings.py" />
       <source>head bearing</source>
       <translation>Lenkkopflager</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_spacer_change.py" />
+      <source>The spacer of {spacer} mm is too short to be cut by {size} mm: a shorter or a softer spring is needed.</source>
+      <translation>Die Distanzhülse von {spacer} mm ist zu kurz, um sie um {size} mm zu kürzen: Eine kürzere oder weichere Feder ist nötig.</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_spacer_change.py" />
+      <source>new spacer</source>
+      <translation>neue Distanzhülse</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_spring.py" />
+      <source>free length of the spring</source>
+      <translation>freie Länge der Feder</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_spring.py" />
+      <source>room for spring and spacer</source>
+      <translation>Raum für Feder und Distanzhülse</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_spring.py" />
+      <source>all coils touching</source>
+      <translation>Länge mit anliegenden Windungen</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_spring.py" />
+      <source>The coils touch {size} mm before the leg is right in: less preload or another spring is needed.</source>
+      <translation>Die Windungen liegen {size} mm vor dem vollen Federweg an: Weniger Vorspannung oder eine andere Feder ist nötig.</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_spring.py" />
+      <source>Only {size} mm is left at full travel before the coils touch: errors of measuring alone can use that up.</source>
+      <translation>Bei vollem Federweg bleiben nur {size} mm, bis die Windungen anliegen: Schon Messfehler können das aufbrauchen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_spring.py" />
+      <source>spacer as it was</source>
+      <translation>Distanzhülse wie vorgefunden</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_spring.py" />
+      <source>spacer that went in</source>
+      <translation>eingesetzte Distanzhülse</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_spring.py" />
+      <source>washers and seats (0 for none)</source>
+      <translation>Scheiben und Federsitze (0, wenn keine)</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_spring.py" />
+      <source>wanted preload</source>
+      <translation>verlangte Vorspannung</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_spring.py" />
+      <source>the sheet's spacer</source>
+      <translation>Distanzhülse des Datenblatts</translation>
     </message>
     <message>
       <location filename="aligner/assessment/correction_heights.py" />
@@ -3977,33 +4047,13 @@
     </message>
     <message>
       <location filename="aligner/legs/springs.py" />
-      <source>spring free length</source>
-      <translation>freie Federlänge</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/springs.py" />
-      <source>spring free length limit</source>
-      <translation>Grenzwert der freien Federlänge</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/springs.py" />
-      <source>left spring free length</source>
-      <translation>freie Länge der linken Feder</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/springs.py" />
       <source>spacer length</source>
       <translation>Länge der Distanzhülse</translation>
     </message>
     <message>
       <location filename="aligner/legs/springs.py" />
-      <source>wanted preload</source>
-      <translation>verlangte Vorspannung</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/springs.py" />
-      <source>cap's reach into the tube</source>
-      <translation>Eintauchtiefe der Verschlussschraube ins Standrohr</translation>
+      <source>spring free length</source>
+      <translation>freie Federlänge</translation>
     </message>
     <message>
       <location filename="aligner/legs/springs.py" />
@@ -4014,26 +4064,6 @@
       <location filename="aligner/legs/springs.py" />
       <source>room from spring seat to cap</source>
       <translation>Raum vom Federsitz bis zur Verschlussschraube</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/springs.py" />
-      <source>new spring's free length</source>
-      <translation>freie Länge der neuen Feder</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/springs.py" />
-      <source>{limit} mm is longer than the new spring ({length} mm)</source>
-      <translation>{limit} mm ist länger als die neue Feder ({length} mm)</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/springs.py" />
-      <source>the limit is the shorter of the two</source>
-      <translation>der Grenzwert ist der kürzere von beiden</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/springs.py" />
-      <source>right spring free length</source>
-      <translation>freie Länge der rechten Feder</translation>
     </message>
     <message>
       <location filename="aligner/legs/springs.py" />
@@ -4057,16 +4087,6 @@
     </message>
     <message>
       <location filename="aligner/legs/springs.py" />
-      <source>stack above the tube's edge</source>
-      <translation>Federpaket über der Rohrkante</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/springs.py" />
-      <source>the cap stays {gap} mm short of the stack</source>
-      <translation>der Verschlussschraube fehlen {gap} mm bis zum Federpaket</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/springs.py" />
       <source>{solid} mm is not shorter than the free length of {free} mm</source>
       <translation>{solid} mm ist nicht kürzer als die freie Länge von {free} mm</translation>
     </message>
@@ -4079,6 +4099,16 @@
       <location filename="aligner/legs/springs.py" />
       <source>washers</source>
       <translation>Scheiben</translation>
+    </message>
+    <message>
+      <location filename="aligner/legs/springs.py" />
+      <source>a spring of {free} mm cannot be shortened by {preload} mm</source>
+      <translation>eine Feder von {free} mm lässt sich nicht um {preload} mm verkürzen</translation>
+    </message>
+    <message>
+      <location filename="aligner/legs/springs.py" />
+      <source>one of the lengths is misread</source>
+      <translation>eine der Längen ist falsch abgelesen</translation>
     </message>
     <message>
       <location filename="aligner/legs/viscosity.py" />
@@ -6497,6 +6527,48 @@
       <source>amount</source>
       <comment>field</comment>
       <translation>Menge</translation>
+    </message>
+    <message>
+      <location filename="aligner/storage/field_words.py" />
+      <source>free length</source>
+      <comment>field</comment>
+      <translation>freie Länge</translation>
+    </message>
+    <message>
+      <location filename="aligner/storage/field_words.py" />
+      <source>room</source>
+      <comment>field</comment>
+      <translation>Raum</translation>
+    </message>
+    <message>
+      <location filename="aligner/storage/field_words.py" />
+      <source>washers</source>
+      <comment>field</comment>
+      <translation>Scheiben</translation>
+    </message>
+    <message>
+      <location filename="aligner/storage/field_words.py" />
+      <source>wanted preload</source>
+      <comment>field</comment>
+      <translation>verlangte Vorspannung</translation>
+    </message>
+    <message>
+      <location filename="aligner/storage/field_words.py" />
+      <source>old spacer</source>
+      <comment>field</comment>
+      <translation>alte Distanzhülse</translation>
+    </message>
+    <message>
+      <location filename="aligner/storage/field_words.py" />
+      <source>solid length</source>
+      <comment>field</comment>
+      <translation>Blocklänge</translation>
+    </message>
+    <message>
+      <location filename="aligner/storage/field_words.py" />
+      <source>fitted spacer</source>
+      <comment>field</comment>
+      <translation>eingesetzte Distanzhülse</translation>
     </message>
     <message>
       <location filename="aligner/storage/field_words.py" />
@@ -10010,6 +10082,11 @@
     </message>
     <message>
       <location filename="aligner/window/build/doors.py" />
+      <source>spring and spacer</source>
+      <translation>Feder und Distanzhülse</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/doors.py" />
       <source>name of the oil</source>
       <translation>Name des Öls</translation>
     </message>
@@ -10469,11 +10546,6 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="aligner/window/build/sheet_card.py" />
-      <source>spacer</source>
-      <translation>Distanzhülse</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/build/sheet_card.py" />
       <source>spring's volume</source>
       <translation>Federvolumen</translation>
     </message>
@@ -10606,6 +10678,96 @@ zu wenig Öl</translation>
       <location filename="aligner/window/build/sheet_card.py" />
       <source>write a share such as “30 %”, or a length such as “40 mm”</source>
       <translation>einen Anteil wie „30 %“ oder eine Länge wie „40 mm“ schreiben</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/spring_card.py" />
+      <source>The same in both legs, after the maker's manual. The spacer's ends are square and deburred. More preload holds the machine higher; it does not make the spring stiffer.</source>
+      <translation>In beiden Holmen gleich, nach dem Werkstatthandbuch des Herstellers. Die Enden der Distanzhülse sind winklig geschnitten und entgratet. Mehr Vorspannung hält das Motorrad höher; die Feder wird davon nicht härter.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/spring_card.py" />
+      <source>The spring pushes the cap: keep face and hand out of its line until several threads hold.</source>
+      <translation>Die Feder drückt auf die Verschlussschraube: Gesicht und Hand aus ihrer Flugrichtung heraushalten, bis mehrere Gewindegänge tragen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/spring_card.py" />
+      <source>free length</source>
+      <translation>freie Länge</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/spring_card.py" />
+      <source>room to the cap</source>
+      <translation>Raum bis zur Verschlussschraube</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/spring_card.py" />
+      <source>washers, seats</source>
+      <translation>Scheiben, Federsitze</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/spring_card.py" />
+      <source>Spring and spacer</source>
+      <translation>Feder und Distanzhülse</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/spring_words.py" />
+      <source>Cut both spacers to {length}, for {preload} of preload.</source>
+      <translation>Beide Distanzhülsen auf {length} kürzen, für {preload} Vorspannung.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/spring_words.py" />
+      <source>At full travel {size} is left before the coils touch.</source>
+      <translation>Bei vollem Federweg bleiben {size}, bis die Windungen anliegen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/spring_words.py" />
+      <source>No spacer: the spring alone has {preload} of preload.</source>
+      <translation>Keine Distanzhülse: Die Feder allein hat {preload} Vorspannung.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/spring_words.py" />
+      <source>Cut both spacers to {length}, for the {preload} of preload on the sheet.</source>
+      <translation>Beide Distanzhülsen auf {length} kürzen, für die {preload} Vorspannung des Datenblatts.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/spring_words.py" />
+      <source>Type the spacer that was in while the sag was read, and the new one is said.</source>
+      <translation>Die Distanzhülse eingeben, die beim Messen des Negativfederwegs im Holm war; dann steht hier die neue.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/spring_words.py" />
+      <source>The spacer of {length} that the sag asked for is in: read the sag again with it.</source>
+      <translation>Die Distanzhülse von {length}, die der Negativfederweg verlangt hat, ist eingesetzt: Den Negativfederweg mit ihr neu messen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/spring_words.py" />
+      <source>By the sag: new spacers of {length}, {was} and {size} more.</source>
+      <translation>Nach dem Negativfederweg: neue Distanzhülsen von {length}, das sind {was} und {size} mehr.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/spring_words.py" />
+      <source>By the sag: new spacers of {length}, {was} less {size}.</source>
+      <translation>Nach dem Negativfederweg: neue Distanzhülsen von {length}, das sind {was} weniger {size}.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/spring_words.py" />
+      <source>The spacer as it was gave {size} of preload.</source>
+      <translation>Die vorgefundene Distanzhülse ergab {size} Vorspannung.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/spring_words.py" />
+      <source>The spacer that went in gives {size} of preload.</source>
+      <translation>Die eingesetzte Distanzhülse ergibt {size} Vorspannung.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/spring_words.py" />
+      <source>The sheet's spacer would give {size} of preload.</source>
+      <translation>Die Distanzhülse des Datenblatts ergäbe {size} Vorspannung.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/spring_words.py" />
+      <source>Still needed for what is left at full travel: {values}.</source>
+      <translation>Für den Rest bei vollem Federweg fehlt noch: {values}.</translation>
     </message>
     <message>
       <location filename="aligner/window/build/stage.py" />
@@ -14070,11 +14232,6 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="resources/build/steps.json" />
-      <source>The spring pushes the cap: keep face and hand out of its line until several threads hold.</source>
-      <translation>Die Feder drückt auf die Verschlussschraube: Gesicht und Hand aus ihrer Flugrichtung heraushalten, bis mehrere Gewindegänge tragen.</translation>
-    </message>
-    <message>
-      <location filename="resources/build/steps.json" />
       <source>Cap felt to turn easily down to its seat</source>
       <translation>Verschlussschraube spürbar leichtgängig bis zum Sitz</translation>
     </message>
@@ -15035,6 +15192,41 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="resources/measuring/guides.json" />
+      <source>Room for spring and spacer</source>
+      <translation>Raum für Feder und Distanzhülse</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/guides.json" />
+      <source>Spring out, leg right out: lower a rod to the spring's lower seat, mark it at the tube's top edge, and take off what the cap reaches below that edge when it is home. The preload adjuster stands at its lowest.</source>
+      <translation>Feder heraus, Holm ganz ausgefedert: einen Stab bis auf den unteren Federsitz hinablassen, ihn an der Oberkante des Standrohrs anzeichnen und abziehen, was die ganz eingedrehte Verschlussschraube unter diese Kante reicht. Die Vorspannung steht dabei auf ihrem kleinsten Wert.</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/guides.json" />
+      <source>Washers and seats</source>
+      <translation>Scheiben und Federsitze</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/guides.json" />
+      <source>Lay all washers and seats that lie between the spring's lower seat and the cap on one another, and measure the pile. Where there is none, type 0.</source>
+      <translation>Alle Scheiben und Sitze, die zwischen dem unteren Federsitz und der Verschlussschraube liegen, aufeinanderlegen und den Stapel messen. Wo keine sind, 0 eingeben.</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/guides.json" />
+      <source>All coils touching</source>
+      <translation>Alle Windungen liegen an</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/guides.json" />
+      <source>Take it from the spring's data sheet, or count all coils, the end ones too, and multiply by the wire's thickness. Where the ends are not ground flat, count one and a half more.</source>
+      <translation>Dem Datenblatt der Feder entnehmen oder alle Windungen zählen, auch die an den Enden, und mit der Drahtdicke malnehmen. Sind die Enden nicht plan geschliffen, anderthalb Windungen mehr zählen.</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/guides.json" />
+      <source>solid length by the count of coils: EN 13906-1, from memory</source>
+      <translation>Blocklänge aus der Zahl der Windungen: EN 13906-1, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/guides.json" />
       <source>Preload</source>
       <translation>Vorspannung</translation>
     </message>
@@ -15402,6 +15594,26 @@ zu wenig Öl</translation>
       <location filename="resources/measuring/sketches.json" />
       <source>right in</source>
       <translation>ganz ein</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>room</source>
+      <translation>Raum</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>seat</source>
+      <translation>Sitz</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>pile</source>
+      <translation>Stapel</translation>
+    </message>
+    <message>
+      <location filename="resources/measuring/sketches.json" />
+      <source>solid</source>
+      <translation>Block</translation>
     </message>
     <message>
       <location filename="resources/measuring/sketches.json" />

@@ -7,7 +7,15 @@ from hypothesis import strategies as st
 
 from aligner.assessment import assess
 from aligner.job import Job
-from aligner.job.build import Build, FallAway, HeadBearing, LegOil, OilBlend, SagLengths
+from aligner.job.build import (
+    Build,
+    FallAway,
+    HeadBearing,
+    LegOil,
+    OilBlend,
+    SagLengths,
+    SpringFitting,
+)
 from aligner.sheet import Fork, ForkKind, Sheet
 from aligner.sheet.legs import (
     BearingDrag,
@@ -37,6 +45,7 @@ from aligner.window.build.results import (
     sag_words,
     volume_words,
 )
+from aligner.window.build.spring_words import change_words, cut_words, preload_lines
 from aligner.window.build.words import sentence_words
 from tests.assessment.build_jobs import RULE
 
@@ -74,6 +83,7 @@ SHEETS = st.builds(
     ),
     spring=st.builds(
         SpringSpecification,
+        spacer=MAYBE,
         preload=MAYBE,
         rate=RATE,
         second_rate=RATE,
@@ -96,8 +106,19 @@ BUILDS = st.builds(
     left=st.builds(LegOil, gap=READINGS, volume=VOLUME),
     right=st.builds(LegOil, gap=READINGS, volume=VOLUME),
     blend=st.builds(OilBlend, first=VISCOSITY, second=VISCOSITY, wanted=VISCOSITY, amount=VOLUME),
+    spring=st.builds(
+        SpringFitting,
+        free_length=MAYBE,
+        room=MAYBE,
+        washers=MAYBE,
+        wanted_preload=MAYBE,
+        old_spacer=MAYBE,
+        solid_length=MAYBE,
+        fitted_spacer=MAYBE,
+    ),
     sag=st.builds(
         SagLengths,
+        spacer=MAYBE,
         gauge=st.sampled_from([None, "steel rule"]),
         extended=READINGS,
         static_down=READINGS,
@@ -134,6 +155,8 @@ def test_anything_at_all_gets_a_sentence(
     assert force_words(found.force)
     assert bearing_words(found.bearing, show)
     assert sag_words("rider", found.sag.rider, show)
+    said = [cut_words(found, show), *preload_lines(found.spring, show), change_words(found, show)]
+    assert not [words for words in said if "None" in words or "nan" in words.split()]
     assert found.line
     assert all(notice.text for notice in assessment.notices)
     assert all(row.words for row in found.settings)

@@ -7,25 +7,9 @@ from hypothesis import strategies as st
 from aligner.legs import (
     LegError,
     coil_bind_margin_mm,
-    free_length,
-    free_length_difference_mm,
-    preload_from_stand_out_mm,
     preload_mm,
     spacer_length_mm,
 )
-
-
-def test_a_spring_shorter_than_its_limit_has_a_negative_margin():
-    result = free_length(measured_mm=381.5, limit_mm=383, new_mm=390)
-    assert (result.margin_mm, result.settled_mm) == (-1.5, 8.5)
-
-
-def test_an_unknown_new_length_stays_unknown():
-    assert free_length(385, 383).settled_mm is None
-
-
-def test_the_longer_left_spring_has_a_positive_difference():
-    assert free_length_difference_mm(386, 384.5) == 1.5
 
 
 @given(
@@ -35,19 +19,20 @@ def test_the_longer_left_spring_has_a_positive_difference():
     washers=st.floats(0, 4),
     reach=st.floats(0, 30),
 )
-def test_stand_out_and_room_tell_the_same_preload(seat, spring, spacer, washers, reach):
+def test_the_preload_is_what_the_stack_stands_above_the_caps_face(
+    seat, spring, spacer, washers, reach
+):
     """Heights above the tube's top edge (0): the seat below it, the cap's face at -reach."""
     top_of_stack = seat + spring + washers + spacer
     cap_face = -reach
     if top_of_stack < cap_face - 1e-6:
         with pytest.raises(LegError, match="longer spacer"):
-            preload_from_stand_out_mm(top_of_stack, reach)
+            preload_mm(spring, spacer, cap_face - seat, washers)
         return
-    if top_of_stack < cap_face + 1e-6:
+    if top_of_stack < cap_face + 1e-6 or top_of_stack - cap_face >= spring:
         return
     by_room = preload_mm(spring, spacer, cap_face - seat, washers)
     assert by_room == pytest.approx(top_of_stack - cap_face)
-    assert preload_from_stand_out_mm(top_of_stack, reach) == pytest.approx(by_room)
     assert spacer_length_mm(spring, by_room, cap_face - seat, washers) == pytest.approx(spacer)
 
 
@@ -70,8 +55,11 @@ def test_preload_and_travel_come_off_the_room_before_the_coils_touch():
             "without a spacer already gives 20 mm",
             id="spring",
         ),
-        pytest.param(lambda: free_length(385, 395, 390), "longer than the new spring", id="limit"),
-        pytest.param(lambda: free_length(0, 383), "spring free length: 0 mm", id="none"),
+        pytest.param(lambda: preload_mm(0, 90, 480), "spring free length: 0 mm", id="none"),
+        pytest.param(lambda: preload_mm(100, 480, 450), "shortened by 130 mm", id="to nothing"),
+        pytest.param(
+            lambda: spacer_length_mm(100, 100, 450), "shortened by 100 mm", id="all of it"
+        ),
         pytest.param(lambda: coil_bind_margin_mm(200, 380, 15, 150), "not shorter", id="solid"),
         pytest.param(lambda: preload_mm(380, -1, 370), "spacer length: -1 mm", id="spacer"),
     ],

@@ -25,6 +25,7 @@ SAMPLE = _SAMPLES / "job.version-1.job.json"
 SAMPLES = (
     SAMPLE,
     _SAMPLES / "job.version-1.1.job.json",
+    _SAMPLES / "job.version-1.2.job.json",
     _SAMPLES / "invented-version-1.99.job.json",
 )
 

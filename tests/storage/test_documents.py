@@ -51,7 +51,7 @@ def test_a_document_says_in_its_first_lines_what_it_is() -> None:
     assert lines[1:5] == [
         ' "document": "job",',
         ' "version": 1,',
-        ' "minor": 1,',
+        f' "minor": {MINOR},',
         ' "title": "front end refit",',
     ]
 

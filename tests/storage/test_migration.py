@@ -14,6 +14,7 @@ from aligner.job import Job
 from aligner.sheet import Sheet
 from aligner.storage.documents import as_bytes, document_from, job_from, sheet_from
 from aligner.storage.migration import (
+    MINOR,
     STEPS,
     VERSION,
     Fields,
@@ -61,6 +62,16 @@ def test_a_sample_of_every_version_can_be_read(version: int) -> None:
     assert sheet.steering.rake is not None
     assert job_from(as_bytes(job)) == job
     assert sheet_from(as_bytes(sheet)) == sheet
+
+
+@pytest.mark.parametrize("minor", range(1, MINOR + 1))
+def test_a_sample_of_every_minor_version_can_be_read_and_written_back(minor: int) -> None:
+    content = (SAMPLES / f"job.version-{VERSION}.{minor}.job.json").read_bytes()
+
+    job = job_from(content)
+
+    assert job_from(as_bytes(job)) == job
+    assert set(json.loads(content)) - {"minor"} <= job.model_fields_set
 
 
 def test_an_invented_old_job_is_read_through_its_step_sheet_and_all() -> None:

@@ -289,6 +289,7 @@ def test_every_input_has_a_name_and_tab_walks_the_cards_from_the_top(page):
         page.steps_card,
         page.fill_card,
         page.blend_card,
+        page.spring_card,
         page.bearing_card,
         page.sag_card,
         page.sheet_card,

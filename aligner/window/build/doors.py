@@ -21,6 +21,8 @@ from aligner.job.edits_build import (
     with_legs_value,
     with_sag_gauge,
     with_sag_lengths,
+    with_sag_spacer,
+    with_spring,
     without_adjustment,
 )
 from aligner.language import marked, say
@@ -30,6 +32,7 @@ from aligner.window.build.fill_card import FillCard
 from aligner.window.build.oil_card import OilCard
 from aligner.window.build.sag_card import SagCard
 from aligner.window.build.sheet_card import SheetCard
+from aligner.window.build.spring_card import SpringCard
 from aligner.window.open_job import OpenJob
 
 _GAP = {"left": marked("air gap of the left leg"), "right": marked("air gap of the right leg")}
@@ -88,8 +91,9 @@ def connect_bearing(door: OpenJob, bearing: BearingCard, now: Callable[[], datet
     )
 
 
-def connect_sag_and_sheet(door: OpenJob, sag: SagCard, sheet: SheetCard) -> None:
-    """The sag's lengths, and what the manual says."""
+def connect_springs(door: OpenJob, spring: SpringCard, sag: SagCard) -> None:
+    """Spring and spacer, and the sag's lengths."""
+    _connect_fields(door, spring, marked("spring and spacer"), with_spring)
     sag.typed.connect(
         lambda which, found: door.draft(lambda job: with_sag_lengths(job, which, found))
     )
@@ -101,6 +105,16 @@ def connect_sag_and_sheet(door: OpenJob, sag: SagCard, sheet: SheetCard) -> None
     sag.gauge_chosen.connect(
         lambda name: door.edit(say("gauge"), lambda job: with_sag_gauge(job, name))
     )
+    sag.spacer_typed.connect(lambda found: door.draft(lambda job: with_sag_spacer(job, found)))
+    sag.spacer_kept.connect(
+        lambda found: door.edit(
+            say("spacer while the sag was read"), lambda job: with_sag_spacer(job, found)
+        )
+    )
+
+
+def connect_sheet(door: OpenJob, sheet: SheetCard) -> None:
+    """What the manual says."""
     sheet.typed.connect(
         lambda path, value, source: door.draft(
             lambda job: with_legs_value(job, path, value, source)

@@ -16,11 +16,12 @@ from aligner.language import marked, say
 from aligner.sheet.quantities import Length
 from aligner.units.preferred import Preferred
 from aligner.window.build.results import sag_words
+from aligner.window.build.spring_words import change_tone, change_words
 from aligner.window.widgets.choice import Choice
 from aligner.window.widgets.folding_grid import FoldingGrid, titled
 from aligner.window.widgets.labels import Card, label, set_tone
 from aligner.window.widgets.page import wrapping
-from aligner.window.widgets.reading_box import ReadingBox
+from aligner.window.widgets.reading_box import ReadingBox, one_of
 
 _BOXES = (
     ("extended", marked("extended"), "sag_extended"),
@@ -42,12 +43,15 @@ class SagCard(Card):
     Signals:
         typed: which length and its readings, while they are typed. kept: when they are left.
         gauge_chosen: the gauge's name.
-        went_on: Enter after the last reading.
+        spacer_typed: the spacer that was in, while it is typed. spacer_kept: when it is left.
+        went_on: Enter after the last box.
     """
 
     typed = Signal(str, object)
     kept = Signal(str, object)
     gauge_chosen = Signal(object)
+    spacer_typed = Signal(object)
+    spacer_kept = Signal(object)
     went_on = Signal()
 
     def __init__(self, theme: Theme, show: Preferred) -> None:
@@ -64,12 +68,17 @@ class SagCard(Card):
             if name == _AFTER_THE_GAUGE:
                 grid.add(with_gauge)
             grid.add(box)
+        self.spacer = ReadingBox(
+            theme, say("spacer while the sag was read"), Length, show.length, 1, "spacer"
+        )
+        grid.add(self.spacer)
         self.static = label("", "text", wraps=True)
         self.rider = label("", "strong", wraps=True)
+        self.new_spacer = label("", "strong", wraps=True)
         self.notices = label("", "text", wraps=True, tone="attention")
         self.column.addWidget(wrapping(say(_HOW), "quiet"))
         self.column.addWidget(grid)
-        for said in (self.static, self.rider, self.notices):
+        for said in (self.static, self.rider, self.new_spacer, self.notices):
             self.column.addWidget(said)
         names = list(self.boxes)
         for name, box in self.boxes.items():
@@ -77,7 +86,10 @@ class SagCard(Card):
             box.kept.connect(lambda found, name=name: self.kept.emit(name, found))
         for name, following in pairwise(names):
             self.boxes[name].went_on.connect(self.boxes[following].go_to_first_empty)
-        self.boxes[names[-1]].went_on.connect(self.went_on)
+        self.boxes[names[-1]].went_on.connect(self.spacer.go_to_first_empty)
+        self.spacer.went_on.connect(self.went_on)
+        self.spacer.typed.connect(lambda found: self.spacer_typed.emit(one_of(found)))
+        self.spacer.kept.connect(lambda found: self.spacer_kept.emit(one_of(found)))
         self.gauge.chosen.connect(self.gauge_chosen)
         self.gauge.went_on.connect(self.boxes["extended"].go_to_first_empty)
 
@@ -87,7 +99,7 @@ class SagCard(Card):
         for name, box in self.boxes.items():
             stops += [self.gauge] if name == _AFTER_THE_GAUGE else []
             stops += box.cells
-        return stops
+        return [*stops, *self.spacer.cells]
 
     def show_job(self, job: Job, found: BuildAssessment) -> None:
         """Show a job's lengths and what they come to."""
@@ -100,6 +112,8 @@ class SagCard(Card):
             if readings:
                 mean = self._show.show_length(sum(each.value for each in readings) / len(readings))
             box.show_readings(readings, mean)
+        spacer = lengths.spacer
+        self.spacer.show_readings((spacer,) if spacer else (), spacer.said if spacer else "?")
         sag = found.sag
         for said, name, under in (
             (self.static, "static", sag.static),
@@ -107,5 +121,8 @@ class SagCard(Card):
         ):
             said.setText(sag_words(name, under, self._show))
             set_tone(said, "tone", "attention" if under.verdict is Verdict.OUT else "")
+        self.new_spacer.setText(change_words(found, self._show))
+        set_tone(self.new_spacer, "tone", change_tone(found))
+        self.new_spacer.setVisible(bool(self.new_spacer.text()))
         self.notices.setText(" ".join(notice.text for notice in sag.notices))
         self.notices.setVisible(bool(self.notices.text()))

@@ -14,12 +14,18 @@ from aligner.language import inside, say
 from aligner.sheet.quantities import Torque
 from aligner.window.build.bearing_card import BearingCard
 from aligner.window.build.blend_card import BlendCard
-from aligner.window.build.doors import connect_bearing, connect_oil, connect_sag_and_sheet
+from aligner.window.build.doors import (
+    connect_bearing,
+    connect_oil,
+    connect_sheet,
+    connect_springs,
+)
 from aligner.window.build.fill_card import FillCard
 from aligner.window.build.force_card import ForceCard
 from aligner.window.build.oil_card import OilCard
 from aligner.window.build.sag_card import SagCard
 from aligner.window.build.sheet_card import SheetCard
+from aligner.window.build.spring_card import SpringCard
 from aligner.window.build.steps_card import StepsCard
 from aligner.window.build.words import sentence_words
 from aligner.window.setting import Setting
@@ -54,20 +60,22 @@ class BuildStage(QWidget):
         )
         self.fill_card = FillCard(theme, show)
         self.force_card = ForceCard(theme)
+        self.spring_card = SpringCard(theme, show)
         self.bearing_card = BearingCard(theme, show)
         self.sag_card = SagCard(theme, show)
         self.blend_card = BlendCard(theme, show)
         self.sheet_card = SheetCard(theme, show)
         self.go_on = main_button(say("Go on to Align   Enter"))
         self.page = Page(Stage.BUILD.title)
-        for left, right, share in (
-            (self.oil_card, self.steps_card, 12),
-            (self.fill_card, self.blend_card, 10),
-            (self.force_card, self.bearing_card, 10),
+        for card in (
+            beside(theme, (self.oil_card, 12), (self.steps_card, 8)),
+            beside(theme, (self.fill_card, 10), (self.blend_card, 10)),
+            self.spring_card,
+            beside(theme, (self.force_card, 10), (self.bearing_card, 10)),
+            self.sag_card,
+            self.sheet_card,
         ):
-            self.page.add(beside(theme, (left, share), (right, 20 - share)))
-        self.page.add(self.sag_card)
-        self.page.add(self.sheet_card)
+            self.page.add(card)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(GAP)
@@ -75,8 +83,8 @@ class BuildStage(QWidget):
         column.addWidget(self.go_on, 0, Qt.AlignmentFlag.AlignRight)
         setting.open_job.started.connect(self._take_another_job)
         self._connect()
-        for card in (self.steps_card, self.bearing_card):
-            card.rows_made.connect(self._order_tabs)
+        for rows in (self.steps_card, self.bearing_card):
+            rows.rows_made.connect(self._order_tabs)
 
     def sentence(self) -> tuple[str, str, str]:
         """What to do now, its detail, and the caution that belongs to it."""
@@ -90,6 +98,7 @@ class BuildStage(QWidget):
         self.steps_card.show_steps([step for step in found.steps if step.phase != "bearing"])
         self.fill_card.show_job(job, found)
         self.force_card.show_force(found.force)
+        self.spring_card.show_job(job, found)
         self.bearing_card.show_job(job, self._open_job.assessment, found)
         self.blend_card.show_job(job, found.blend)
         self.sag_card.show_job(job, found)
@@ -139,7 +148,8 @@ class BuildStage(QWidget):
     def _connect(self) -> None:
         connect_oil(self._open_job, self.oil_card, self.fill_card, self.blend_card)
         connect_bearing(self._open_job, self.bearing_card, self._now)
-        connect_sag_and_sheet(self._open_job, self.sag_card, self.sheet_card)
+        connect_springs(self._open_job, self.spring_card, self.sag_card)
+        connect_sheet(self._open_job, self.sheet_card)
         fill, bearing, sag = self.fill_card, self.bearing_card, self.sag_card
         fill.again_wanted.connect(self._read_again)
         for steps in (self.steps_card, bearing):
@@ -149,8 +159,8 @@ class BuildStage(QWidget):
         self.oil_card.went_on.connect(self._go_on_from_oil)
         fill.went_on.connect(self._go_on)
         bearing.went_on.connect(self._go_on)
-        self.blend_card.went_on.connect(sag.boxes["extended"].go_to_first_empty)
-        for card in (sag, self.sheet_card):
+        self.blend_card.went_on.connect(self.spring_card.go_to_first_empty)
+        for card in (self.spring_card, sag, self.sheet_card):
             card.went_on.connect(self._go_on)
         self.go_on.clicked.connect(self.finished)
 
@@ -219,6 +229,7 @@ class BuildStage(QWidget):
             *fill.volumes["left"].cells,
             *fill.volumes["right"].cells,
             *self.blend_card.walk(),
+            *self.spring_card.walk(),
             *self.bearing_card.walk(),
             *self.sag_card.walk(),
         ]

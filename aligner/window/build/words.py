@@ -9,7 +9,6 @@ from aligner.assessment import StepStanding, StepState
 from aligner.assessment.build import BuildAssessment, BuildSubject
 from aligner.assessment.build_bearing import BearingAssessment
 from aligner.assessment.build_oil import LegOilAssessment, OilAssessment
-from aligner.assessment.build_sag import SagAssessment
 from aligner.gauging import Advice, Remedy
 from aligner.job.build import FallAway
 from aligner.language import begun, inside, marked, say
@@ -19,6 +18,7 @@ from aligner.window.build.results import (
     sag_words,
     show_volume,
 )
+from aligner.window.build.spring_words import change_words
 
 _SUPPORTED = marked(
     "the machine stands supported, its front wheel off the ground, and cannot roll or tip."
@@ -141,7 +141,7 @@ def sentence_words(
             detail = _bearing_detail(found.bearing)
             return say("Set the head bearing again."), detail, say(_SUPPORTED)
         case BuildSubject.SAG:
-            return _sag_sentence(found.sag, show)
+            return _sag_sentence(found, show)
     detail = say("Next the alignment; the caps are done up in Tighten while the lower clamps hold.")
     if found.sag.leading.sag is None:
         sag = say("The sag can be read once the machine stands on its wheels.")
@@ -228,19 +228,21 @@ def _bearing_detail(found: BearingAssessment) -> str:
     return say("Set the stem nut, then check again.")
 
 
-def _sag_sentence(found: SagAssessment, show: Preferred) -> tuple[str, str, str]:
-    leading = found.leading
+def _sag_sentence(found: BuildAssessment, show: Preferred) -> tuple[str, str, str]:
+    sag = found.sag
+    leading = sag.leading
     if leading.change_mm is None:
         said = say("The sag is outside its band, and preload alone will not mend it.")
-        return said, found.notices[-1].text if found.notices else "", ""
+        return said, sag.notices[-1].text if sag.notices else "", ""
     size = show.show_length(abs(leading.change_mm))
     said = (
         say("Give each leg {size} more preload.", size=size)
         if leading.change_mm > 0
         else say("Give each leg {size} less preload.", size=size)
     )
-    name = "rider" if leading is found.rider else "static"
+    name = "rider" if leading is sag.rider else "static"
     caution = say(
         "a cap is under spring pressure: support the machine, front wheel up, before it is opened."
     )
-    return said, sag_words(name, leading, show), caution
+    detail = f"{sag_words(name, leading, show)} {change_words(found, show)}"
+    return said, detail.rstrip(), caution
