@@ -12,7 +12,6 @@ from dataclasses import dataclass
 
 from aligner.language import marked, say, written
 from aligner.legs.refusals import (
-    ROUNDING_SLACK_MM,
     LegError,
     finite,
     not_negative,
@@ -46,29 +45,6 @@ class OilCorrection:
 
     change_ml: float
     level_rise_mm: float
-
-    @property
-    def add_ml(self) -> float:
-        """Oil to add, ml; 0 where oil is to come out."""
-        return max(self.change_ml, 0.0)
-
-    @property
-    def draw_off_ml(self) -> float:
-        """Oil to draw off, ml; 0 where oil is to go in."""
-        return max(-self.change_ml, 0.0)
-
-
-@dataclass(frozen=True)
-class GapEquality:
-    """The two legs' air gaps against each other.
-
-    Attributes:
-        difference_mm: left gap less right gap, mm (positive: the left leg holds less oil).
-        is_equal: the difference does not exceed the tolerance.
-    """
-
-    difference_mm: float
-    is_equal: bool
 
 
 @dataclass(frozen=True)
@@ -132,55 +108,14 @@ def oil_correction(bore: LegBore, measured_gap_mm: float, wanted_gap_mm: float) 
     return OilCorrection(change_ml=oil_volume_ml(bore, rise), level_rise_mm=rise)
 
 
-def gap_after_mm(bore: LegBore, gap_mm: float, change_ml: float) -> float:
-    """Air gap after oil has been added (positive `change_ml`) or drawn off (negative), mm.
+def suction_tube_depth_mm(wanted_gap_mm: float) -> float:
+    """Length of suction tube below the tube's top edge, so that it draws air at the gap, mm.
 
-    Raises:
-        LegError: so much oil that it would stand above the tube's edge.
+    Overfill a little, set the stop at this length, let it rest on the edge and draw off until air
+    comes: the level is then at the tube's end, whatever the leg held before (common practice, no
+    source).
     """
-    gap = not_negative(marked("air gap"), gap_mm, "mm")
-    rise = finite(marked("oil"), change_ml) * MM3_PER_ML / oil_area_mm2(bore)
-    if rise > gap + ROUNDING_SLACK_MM:
-        room_ml = oil_volume_ml(bore, gap)
-        raise LegError(
-            say("oil to add"),
-            say(
-                "{volume} ml does not go into the {gap} mm of air left",
-                volume=written(change_ml, ".1f"),
-                gap=written(gap),
-            ),
-            say("at most {volume} ml fills the tube to its edge", volume=written(room_ml, ".1f")),
-        )
-    return max(gap - rise, 0.0)
-
-
-def suction_tube_depth_mm(wanted_gap_mm: float, stop_height_mm: float = 0.0) -> float:
-    """Length of suction tube below its stop, so that it draws air at the wanted gap, mm.
-
-    Overfill a little, set the stop at this length, let it rest and draw off until air comes:
-    the level is then at the tube's end, whatever the leg held before (common practice, no source).
-
-    Args:
-        wanted_gap_mm: the air gap to be left, mm.
-        stop_height_mm: how far the stop rests above the tube's top edge, mm (0: on the edge).
-    """
-    gap = positive(marked("wanted air gap"), wanted_gap_mm, "mm")
-    return gap + not_negative(marked("stop above the tube's edge"), stop_height_mm, "mm")
-
-
-def gap_equality(left_gap_mm: float, right_gap_mm: float, tolerance_mm: float) -> GapEquality:
-    """Whether both legs stand equal; a plain comparison of values, with no uncertainty in it.
-
-    Args:
-        left_gap_mm: air gap of the rider's left leg, mm.
-        right_gap_mm: air gap of the rider's right leg, mm.
-        tolerance_mm: the largest difference allowed, mm, itself included.
-    """
-    left = not_negative(marked("left air gap"), left_gap_mm, "mm")
-    right = not_negative(marked("right air gap"), right_gap_mm, "mm")
-    tolerance = not_negative(marked("air gap tolerance"), tolerance_mm, "mm")
-    difference = left - right
-    return GapEquality(difference, abs(difference) <= tolerance + ROUNDING_SLACK_MM)
+    return positive(marked("wanted air gap"), wanted_gap_mm, "mm")
 
 
 def volume_against_manual(bore: LegBore, put_in_ml: float, manual_ml: float) -> VolumeComparison:

@@ -216,30 +216,6 @@ def preload_change_by_forces(
     return PreloadChange(change_mm=needed - preload, preload_mm=needed, load_n=load)
 
 
-def sag_under_load_mm(
-    spring: TwoRateSpring, preload_mm: float, load_n: float, travel_mm: float
-) -> float:
-    """Sag that a load makes with a given preload, spring alone, mm (0: the leg stays extended).
-
-    Raises:
-        LegError: the leg would go through its whole travel.
-    """
-    preload = not_negative(marked("preload"), preload_mm, "mm")
-    settled = max(spring_compression_mm(spring, load_n) - preload, 0.0)
-    travel = positive(marked("travel"), travel_mm, "mm")
-    if settled > travel + ROUNDING_SLACK_MM:
-        raise LegError(
-            say("load"),
-            say(
-                "{load} N takes the leg through its whole travel of {travel} mm",
-                load=written(load_n),
-                travel=written(travel),
-            ),
-            say("a stiffer spring or more preload is needed"),
-        )
-    return settled
-
-
 def _mean(where: str, readings: tuple[float, ...]) -> float:
     if not readings:
         raise LegError(say(where), say("no reading"), say("one or more in mm are needed"))

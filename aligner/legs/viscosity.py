@@ -1,4 +1,4 @@
-"""Viscosity of fork oil: at another temperature, and of a blend of two oils.
+"""Viscosity of a blend of two fork oils, and the shares that make a wanted one.
 
 The trap is the name on the bottle. The "W" number of a fork oil ("10W") is not a viscosity: it
 differs from maker to maker and is no ISO VG grade either. Nothing here turns a W number into a
@@ -18,32 +18,8 @@ W_GRADE_CAUTION = marked(
     "A W number of a fork oil is not a viscosity and differs from maker to maker: "
     "take the viscosity in cSt at 40 °C from the oil's data sheet."
 )
-KELVIN_AT_ZERO_CELSIUS = 273.15
 LOWEST_CST, HIGHEST_CST = 0.21, 2e7
 """Range in which the double logarithm of ASTM D341 holds."""
-
-ISO_MIDPOINT_CST = {
-    2: 2.2,
-    3: 3.2,
-    5: 4.6,
-    7: 6.8,
-    10: 10.0,
-    15: 15.0,
-    22: 22.0,
-    32: 32.0,
-    46: 46.0,
-    68: 68.0,
-    100: 100.0,
-}
-"""ISO 3448: kinematic viscosity at 40 °C in the middle of each grade, cSt."""
-
-
-@dataclass(frozen=True)
-class ViscosityLaw:
-    """One oil's line in ASTM D341: log10(log10(Z)) = a - b log10(T), T in kelvin."""
-
-    a: float
-    b: float
 
 
 @dataclass(frozen=True)
@@ -61,66 +37,6 @@ class Blend:
     second_share: float
     first_ml: float
     second_ml: float
-
-
-def viscosity_law(
-    first_cst: float, first_temperature_c: float, second_cst: float, second_temperature_c: float
-) -> ViscosityLaw:
-    """The line through two known points of one oil (usually 40 °C and 100 °C).
-
-    Source: ASTM D341, with Z = v + 0.7 + exp(-1.47 - 1.84 v - 0.51 v²).
-
-    Raises:
-        LegError: both at one temperature, or the warmer oil is not the thinner.
-    """
-    t1, t2 = _kelvin(first_temperature_c), _kelvin(second_temperature_c)
-    w1 = _double_logarithm(marked("viscosity"), first_cst)
-    w2 = _double_logarithm(marked("viscosity"), second_cst)
-    if t1 == t2:
-        raise LegError(
-            say("temperature"),
-            say(
-                "both viscosities are given at {temperature} °C",
-                temperature=written(first_temperature_c),
-            ),
-            say("two different temperatures are needed"),
-        )
-    b = (w1 - w2) / (math.log10(t2) - math.log10(t1))
-    if b <= 0:
-        raise LegError(
-            say("viscosity"),
-            say(
-                "{first} cSt at {first_at} °C and {second} cSt at {second_at} °C: "
-                "oil gets thinner as it warms",
-                first=written(first_cst),
-                first_at=written(first_temperature_c),
-                second=written(second_cst),
-                second_at=written(second_temperature_c),
-            ),
-            say("the two may have been typed the wrong way round"),
-        )
-    return ViscosityLaw(a=w1 + b * math.log10(t1), b=b)
-
-
-def viscosity_cst(law: ViscosityLaw, temperature_c: float) -> float:
-    """Kinematic viscosity at a temperature, cSt (ASTM D341).
-
-    Raises:
-        LegError: a temperature at which the law gives a value outside 0.21 to 20,000,000 cSt.
-    """
-    w = law.a - law.b * math.log10(_kelvin(temperature_c))
-    lowest = _double_logarithm("", LOWEST_CST)
-    highest = _double_logarithm("", HIGHEST_CST)
-    if not lowest <= w <= highest:
-        raise LegError(
-            say("temperature"),
-            say(
-                "the law does not reach to {temperature} °C for this oil",
-                temperature=written(temperature_c),
-            ),
-            say("a temperature nearer to the two known ones is needed"),
-        )
-    return _viscosity_of(w)
 
 
 def blend_viscosity_cst(first_cst: float, second_cst: float, first_share: float) -> float:
@@ -185,36 +101,6 @@ def blend_for_target(
         )
     f = 1.0 if w1 == w2 else min(max((w - w2) / (w1 - w2), 0.0), 1.0)
     return Blend(f, 1 - f, total * f, total * (1 - f))
-
-
-def iso_grade_limits_cst(grade: int) -> tuple[float, float]:
-    """Lowest and highest viscosity at 40 °C of an ISO VG grade, cSt (ISO 3448: middle ±10 %).
-
-    Never to be used for the W number on a bottle of fork oil: see `W_GRADE_CAUTION`.
-
-    Raises:
-        LegError: no such grade.
-    """
-    if grade not in ISO_MIDPOINT_CST:
-        known = ", ".join(str(g) for g in ISO_MIDPOINT_CST)
-        raise LegError(
-            say("ISO VG grade"),
-            say("there is no VG {grade} here", grade=grade),
-            say("one of {grades} is needed", grades=known),
-        )
-    middle = ISO_MIDPOINT_CST[grade]
-    return 0.9 * middle, 1.1 * middle
-
-
-def _kelvin(temperature_c: float) -> float:
-    kelvin = finite(marked("temperature"), temperature_c) + KELVIN_AT_ZERO_CELSIUS
-    if kelvin <= 0:
-        raise LegError(
-            say("temperature"),
-            f"{written(temperature_c)} °C",
-            say("nothing is colder than -273.15 °C"),
-        )
-    return kelvin
 
 
 def _double_logarithm(where: str, v: float) -> float:

@@ -3837,11 +3837,6 @@
     </message>
     <message>
       <location filename="aligner/legs/oil_level.py" />
-      <source>air gap tolerance</source>
-      <translation>Toleranz der Luftkammer</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/oil_level.py" />
       <source>oil put in</source>
       <translation>eingefüllte Ölmenge</translation>
     </message>
@@ -3859,26 +3854,6 @@
       <location filename="aligner/legs/oil_level.py" />
       <source>the rod must be thinner than the bore</source>
       <translation>die Stange muss dünner sein als die Bohrung</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/oil_level.py" />
-      <source>oil to add</source>
-      <translation>zuzugebende Ölmenge</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/oil_level.py" />
-      <source>{volume} ml does not go into the {gap} mm of air left</source>
-      <translation>{volume} ml passen nicht in die verbliebenen {gap} mm Luft</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/oil_level.py" />
-      <source>at most {volume} ml fills the tube to its edge</source>
-      <translation>höchstens {volume} ml füllen das Standrohr bis zur Kante</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/oil_level.py" />
-      <source>stop above the tube's edge</source>
-      <translation>Anschlag über der Rohrkante</translation>
     </message>
     <message>
       <location filename="aligner/legs/oil_level.py" />
@@ -3997,21 +3972,6 @@
     </message>
     <message>
       <location filename="aligner/legs/sag.py" />
-      <source>load</source>
-      <translation>Last</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/sag.py" />
-      <source>{load} N takes the leg through its whole travel of {travel} mm</source>
-      <translation>{load} N drücken den Holm durch seinen ganzen Federweg von {travel} mm</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/sag.py" />
-      <source>a stiffer spring or more preload is needed</source>
-      <translation>eine härtere Feder oder mehr Vorspannung ist nötig</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/sag.py" />
       <source>no reading</source>
       <translation>kein Messwert</translation>
     </message>
@@ -4117,11 +4077,6 @@
     </message>
     <message>
       <location filename="aligner/legs/viscosity.py" />
-      <source>viscosity</source>
-      <translation>Viskosität</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/viscosity.py" />
       <source>share of the first oil</source>
       <translation>Anteil des ersten Öls</translation>
     </message>
@@ -4152,41 +4107,6 @@
     </message>
     <message>
       <location filename="aligner/legs/viscosity.py" />
-      <source>temperature</source>
-      <translation>Temperatur</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/viscosity.py" />
-      <source>both viscosities are given at {temperature} °C</source>
-      <translation>beide Viskositäten sind bei {temperature} °C angegeben</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/viscosity.py" />
-      <source>two different temperatures are needed</source>
-      <translation>zwei verschiedene Temperaturen sind nötig</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/viscosity.py" />
-      <source>{first} cSt at {first_at} °C and {second} cSt at {second_at} °C: oil gets thinner as it warms</source>
-      <translation>{first} cSt bei {first_at} °C und {second} cSt bei {second_at} °C: Öl wird beim Erwärmen dünner</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/viscosity.py" />
-      <source>the two may have been typed the wrong way round</source>
-      <translation>die beiden sind vielleicht vertauscht eingegeben</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/viscosity.py" />
-      <source>the law does not reach to {temperature} °C for this oil</source>
-      <translation>das Gesetz reicht für dieses Öl nicht bis {temperature} °C</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/viscosity.py" />
-      <source>a temperature nearer to the two known ones is needed</source>
-      <translation>eine Temperatur näher an den beiden bekannten ist nötig</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/viscosity.py" />
       <source>a share from 0 to 1 is needed</source>
       <translation>ein Anteil von 0 bis 1 ist nötig</translation>
     </message>
@@ -4202,78 +4122,13 @@
     </message>
     <message>
       <location filename="aligner/legs/viscosity.py" />
-      <source>ISO VG grade</source>
-      <translation>ISO-VG-Klasse</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/viscosity.py" />
-      <source>there is no VG {grade} here</source>
-      <translation>VG {grade} gibt es hier nicht</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/viscosity.py" />
-      <source>one of {grades} is needed</source>
-      <translation>eine von {grades} ist nötig</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/viscosity.py" />
-      <source>nothing is colder than -273.15 °C</source>
-      <translation>nichts ist kälter als -273,15 °C</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/viscosity.py" />
       <source>a value from 0.21 to 20,000,000 cSt is needed</source>
       <translation>ein Wert von 0,21 bis 20.000.000 cSt ist nötig</translation>
     </message>
     <message>
       <location filename="aligner/legs/wear.py" />
-      <source>bush bore</source>
-      <translation>Bohrung der Gleitbuchse</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/wear.py" />
-      <source>left bush play</source>
-      <translation>Spiel der linken Gleitbuchse</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/wear.py" />
-      <source>runout</source>
-      <translation>Rundlaufabweichung</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/wear.py" />
-      <source>{count} reading(s)</source>
-      <translation>{count} Messwert(e)</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/wear.py" />
-      <source>the highest and the lowest are needed</source>
-      <translation>der höchste und der niedrigste sind nötig</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/wear.py" />
       <source>indicator reading</source>
       <translation>Messuhranzeige</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/wear.py" />
-      <source>bend</source>
-      <translation>Verbiegung</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/wear.py" />
-      <source>{tube} mm does not go into a bush of {bore} mm</source>
-      <translation>{tube} mm passen nicht in eine Gleitbuchse von {bore} mm</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/wear.py" />
-      <source>one of the two is misread, or was measured at another place</source>
-      <translation>eines von beiden ist falsch abgelesen oder wurde an anderer Stelle gemessen</translation>
-    </message>
-    <message>
-      <location filename="aligner/legs/wear.py" />
-      <source>right bush play</source>
-      <translation>Spiel der rechten Gleitbuchse</translation>
     </message>
     <message>
       <location filename="aligner/report/bench_list.py" />

@@ -3,23 +3,18 @@
 import math
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 from scipy.optimize import brentq
 
 from aligner.legs import (
-    W_GRADE_CAUTION,
     LegError,
     blend_for_target,
     blend_viscosity_cst,
-    iso_grade_limits_cst,
-    viscosity_cst,
-    viscosity_law,
 )
 
 oils = st.floats(2.5, 200)
 shares = st.floats(0, 1)
-LAW = viscosity_law(32, 40, 5.4, 100)
 
 
 @given(oils, shares)
@@ -91,43 +86,15 @@ def test_a_target_outside_the_two_oils_is_refused_with_what_would_do(target, wor
         blend_for_target(46, 15, target, 500)
 
 
-@settings(max_examples=60)
-@given(st.floats(10, 100), st.floats(2.6, 9), st.floats(20, 110))
-def test_the_law_goes_through_its_two_points_and_thins_as_it_warms(cst, share, between):
-    hot = max(cst / share, 1.5)
-    law = viscosity_law(cst, 40, hot, 100)
-    assert viscosity_cst(law, 40) == pytest.approx(cst, rel=1e-9)
-    assert viscosity_cst(law, 100) == pytest.approx(hot, rel=1e-9)
-    assert viscosity_cst(law, between) > viscosity_cst(law, between + 1)
-
-
-def test_the_two_points_may_come_in_either_order():
-    other = viscosity_law(5.4, 100, 32, 40)
-    assert (other.a, other.b) == pytest.approx((LAW.a, LAW.b))
-
-
 @pytest.mark.parametrize(
     ("ask", "words"),
     [
-        pytest.param(lambda: viscosity_law(32, 40, 5, 40), "both .* at 40 °C", id="one point"),
-        pytest.param(lambda: viscosity_law(5, 40, 32, 100), "wrong way round", id="swapped"),
-        pytest.param(lambda: viscosity_law(32, 40, 32, 100), "gets thinner", id="level"),
-        pytest.param(lambda: viscosity_law(32, -300, 5, 100), "-273.15", id="cold"),
-        pytest.param(lambda: viscosity_law(math.inf, 40, 5, 100), "inf is not", id="inf"),
-        pytest.param(lambda: viscosity_cst(LAW, -150), "does not reach to -150 °C", id="frozen"),
-        pytest.param(lambda: viscosity_cst(LAW, 5000), "does not reach to 5000 °C", id="burnt"),
         pytest.param(lambda: blend_viscosity_cst(15, 46, 1.2), "from 0 to 1", id="share"),
         pytest.param(lambda: blend_viscosity_cst(15, 0.1, 0.5), "second oil: 0.1 cSt", id="water"),
         pytest.param(lambda: blend_for_target(15, 46, 22, 0), "oil wanted in all", id="total"),
-        pytest.param(lambda: iso_grade_limits_cst(20), "no VG 20", id="grade"),
+        pytest.param(lambda: blend_viscosity_cst(math.inf, 46, 0.5), "inf is not", id="inf"),
     ],
 )
 def test_what_no_oil_can_be_is_refused_in_words(ask, words):
     with pytest.raises(LegError, match=words):
         ask()
-
-
-def test_a_w_number_typed_as_a_grade_is_refused_and_the_caution_says_why():
-    with pytest.raises(LegError, match="no VG 10W"):
-        iso_grade_limits_cst("10W")  # type: ignore[arg-type]
-    assert "not a viscosity" in W_GRADE_CAUTION

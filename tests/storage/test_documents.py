@@ -18,7 +18,7 @@ from aligner.storage.documents import (
     sheet_from,
     sheet_to_read,
 )
-from aligner.storage.migration import VERSION
+from aligner.storage.migration import MINOR, VERSION
 from aligner.storage.refusal import UnusableDocument
 from tests.storage.strategies import jobs, sheets
 
