@@ -34,6 +34,7 @@ class SpacerChange:
         length_mm: the new one; `None` where it is not known or cannot be.
         margin_mm: what it leaves at full travel before the coils touch.
         is_in: whether the spacer that went in is that one already.
+        not_counted_mm: the spacer that went in, where it is neither of the two; else `None`.
         notices: what to know.
     """
 
@@ -42,6 +43,7 @@ class SpacerChange:
     length_mm: float | None = None
     margin_mm: float | None = None
     is_in: bool = False
+    not_counted_mm: float | None = None
     notices: tuple[Notice, ...] = ()
 
 
@@ -54,6 +56,9 @@ def spacer_change(job: Job, spring: SpringAssessment, sag: SagAssessment) -> Spa
     if spacer is None:
         return SpacerChange(None, change)
     length = spacer.value + change
+    fitted = job.build.spring.fitted_spacer
+    if is_as_long(fitted, length):
+        return SpacerChange(spacer.value, change, length, is_in=True)
     if length < 0:
         text = say(
             "The spacer of {spacer} mm is too short to be cut by {size} mm: a shorter or a softer "
@@ -70,5 +75,12 @@ def spacer_change(job: Job, spring: SpringAssessment, sag: SagAssessment) -> Spa
         if preload is not None:
             margin = margin_with(job, preload, notices)
             notices += about_margin(margin, WHERE)
-    is_in = is_as_long(job.build.spring.fitted_spacer, length)
-    return SpacerChange(spacer.value, change, length, margin, is_in, tuple(notices))
+    since = None if fitted is None or is_as_long(fitted, spacer.value) else fitted.value
+    return SpacerChange(
+        spacer.value,
+        change,
+        length_mm=length,
+        margin_mm=margin,
+        not_counted_mm=since,
+        notices=tuple(notices),
+    )

@@ -109,6 +109,8 @@ def assess_spring(job: Job) -> SpringAssessment:
     if preload is not None:
         margin = margin_with(job, preload, notices)
         notices += about_margin(margin, WHERE)
+    named = (say("the sheet's spacer"), "sheet.legs.spring.spacer")
+    by_sheet = preload_with(stack, sheet.spacer, named, notices)
     return SpringAssessment(
         stack=stack,
         cut_mm=cut,
@@ -117,9 +119,7 @@ def assess_spring(job: Job) -> SpringAssessment:
         is_by_sheet=given.wanted_preload is None and wanted is not None,
         old_preload_mm=old,
         fitted_preload_mm=fitted,
-        sheet_preload_mm=preload_with(
-            stack, sheet.spacer, (say("the sheet's spacer"), "sheet.legs.spring.spacer"), notices
-        ),
+        sheet_preload_mm=by_sheet,
         margin_mm=margin,
         missing=_missing(given, wanted),
         missing_for_margin=_missing_for_margin(job),

@@ -550,6 +550,11 @@
     </message>
     <message>
       <location filename="aligner/assessment/build_spring.py" />
+      <source>the sheet's spacer</source>
+      <translation>Distanzhülse des Datenblatts</translation>
+    </message>
+    <message>
+      <location filename="aligner/assessment/build_spring.py" />
       <source>The coils touch {size} mm before the leg is right in: less preload or another spring is needed.</source>
       <translation>Die Windungen liegen {size} mm vor dem vollen Federweg an: Weniger Vorspannung oder eine andere Feder ist nötig.</translation>
     </message>
@@ -577,11 +582,6 @@
       <location filename="aligner/assessment/build_spring.py" />
       <source>wanted preload</source>
       <translation>verlangte Vorspannung</translation>
-    </message>
-    <message>
-      <location filename="aligner/assessment/build_spring.py" />
-      <source>the sheet's spacer</source>
-      <translation>Distanzhülse des Datenblatts</translation>
     </message>
     <message>
       <location filename="aligner/assessment/correction_heights.py" />
@@ -10571,11 +10571,6 @@ zu wenig Öl</translation>
     </message>
     <message>
       <location filename="aligner/window/build/spring_words.py" />
-      <source>At full travel {size} is left before the coils touch.</source>
-      <translation>Bei vollem Federweg bleiben {size}, bis die Windungen anliegen.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/build/spring_words.py" />
       <source>No spacer: the spring alone has {preload} of preload.</source>
       <translation>Keine Distanzhülse: Die Feder allein hat {preload} Vorspannung.</translation>
     </message>
@@ -10618,6 +10613,16 @@ zu wenig Öl</translation>
       <location filename="aligner/window/build/spring_words.py" />
       <source>The sheet's spacer would give {size} of preload.</source>
       <translation>Die Distanzhülse des Datenblatts ergäbe {size} Vorspannung.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/spring_words.py" />
+      <source>At full travel {size} is left before the coils touch.</source>
+      <translation>Bei vollem Federweg bleiben {size}, bis die Windungen anliegen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/spring_words.py" />
+      <source>The spacer of {size} that went in is not counted.</source>
+      <translation>Die eingesetzte Distanzhülse von {size} ist nicht eingerechnet.</translation>
     </message>
     <message>
       <location filename="aligner/window/build/spring_words.py" />
@@ -10905,6 +10910,11 @@ zu wenig Öl</translation>
       <location filename="aligner/window/build/words.py" />
       <source>Or add a little more, and draw off with the suction tube set to {depth}.</source>
       <translation>Oder etwas mehr zugeben und mit dem auf {depth} eingestellten Absaugrohr absaugen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/build/words.py" />
+      <source>Read the sag again.</source>
+      <translation>Den Negativfederweg neu messen.</translation>
     </message>
     <message>
       <location filename="aligner/window/build/words.py" />

@@ -9,7 +9,10 @@ from aligner.assessment.build import assess_build
 from aligner.job.edits_build import with_sag_lengths, with_sag_spacer, with_spring
 from aligner.sheet.legs import SagBand, SpringSpecification
 from aligner.sheet.quantities import Length
+from aligner.units.preferred import Preferred
+from aligner.window.build.words import sentence_words
 from tests.assessment.build_jobs import job, job_with_gaps, job_with_sag, legs, lengths
+from tests.assessment.test_build import WANTED, with_bearing_right, with_ticks
 
 #: 380 + 3 of spring and washers in a room of 480: 97 mm of spacer leave nothing to preload.
 STACK = {"free_length": "380 mm", "room": "480 mm", "washers": "3 mm"}
@@ -156,6 +159,25 @@ def test_a_spacer_fitted_since_does_not_move_what_the_sag_asked_for():
     after = assess_build(with_spring(made, fitted_spacer=Length.typed(f"{asked.length_mm} mm")))
     assert after.spacer_change.length_mm == asked.length_mm
     assert (asked.is_in, after.spacer_change.is_in) == (False, True)
+
+
+def test_with_the_new_spacer_in_the_sag_is_read_again_and_not_corrected_twice():
+    made = job_with_sag("200 mm", "135 mm", "145 mm", job_with_gaps(WANTED, WANTED))
+    made = with_bearing_right(with_ticks(made, "leg", "oil", "spring", "cap", "bearing"))
+    made = with_sag_spacer(fitted(made), Length.typed("115 mm"))
+    new = Length.typed(f"{assess_build(made).spacer_change.length_mm} mm")
+    sentences = [
+        sentence_words(assess_build(each), Preferred())[0]
+        for each in (made, with_spring(made, fitted_spacer=new))
+    ]
+    assert sentences[0].startswith("Give each leg")
+    assert sentences[1] == "Read the sag again."
+
+
+def test_a_spacer_that_went_in_and_is_neither_is_told_as_not_counted():
+    made = with_sag_spacer(out_by_sag(fitted_spacer="140 mm"), Length.typed("115 mm"))
+    assert assess_build(made).spacer_change.not_counted_mm == 140
+    assert assess_build(out_by_sag(fitted_spacer="140 mm")).spacer_change.not_counted_mm is None
 
 
 def test_without_the_spacer_that_was_in_no_new_one_is_guessed():

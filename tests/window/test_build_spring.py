@@ -169,6 +169,8 @@ def test_the_sag_and_the_spring_name_one_new_spacer(qtbot, window, page, card):
     new = f"By the sag: new spacers of {115 + change:.1f} mm, 115.0 mm and {change:.1f} mm more."
     assert sag.new_spacer.text() == card.by_sag.text() == new
     assert card.cut.isHidden(), "two lengths to cut to are one too many"
+    type_in(qtbot, card.boxes["fitted_spacer"].first_cell, "140")
+    assert "The spacer of 140.0 mm that went in is not counted." in sag.new_spacer.text()
     type_in(qtbot, card.boxes["fitted_spacer"].first_cell, f"{115 + change:.1f}")
     assert "read the sag again with it" in card.by_sag.text()
 

@@ -94,10 +94,12 @@ def _new_spacer_words(change: SpacerChange, length_mm: float, show: Preferred) -
         if change.change_mm > 0
         else say("By the sag: new spacers of {length}, {was} less {size}.", **sizes)
     )
-    if change.notices:
-        return " ".join([said, *(notice.text for notice in change.notices)])
-    if change.margin_mm is None:
-        return said
-    left = show.show_length(change.margin_mm)
-    then = say("At full travel {size} is left before the coils touch.", size=left)
-    return f"{said} {then}"
+    parts = [said]
+    if change.not_counted_mm is not None:
+        fitted = show.show_length(change.not_counted_mm)
+        parts.append(say("The spacer of {size} that went in is not counted.", size=fitted))
+    parts += [notice.text for notice in change.notices]
+    if change.margin_mm is not None and not change.notices:
+        left = show.show_length(change.margin_mm)
+        parts.append(say("At full travel {size} is left before the coils touch.", size=left))
+    return " ".join(parts)

@@ -234,6 +234,8 @@ def _sag_sentence(found: BuildAssessment, show: Preferred) -> tuple[str, str, st
     if leading.change_mm is None:
         said = say("The sag is outside its band, and preload alone will not mend it.")
         return said, sag.notices[-1].text if sag.notices else "", ""
+    if found.spacer_change is not None and found.spacer_change.is_in:
+        return say("Read the sag again."), change_words(found, show), ""
     size = show.show_length(abs(leading.change_mm))
     said = (
         say("Give each leg {size} more preload.", size=size)
