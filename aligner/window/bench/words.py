@@ -13,9 +13,9 @@ from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from aligner.drawing.theme import Theme, TypeSize
+from aligner.window.widgets.unbroken import unbroken
 
 _LEAST = 8
-_KEPT_TOGETHER = re.compile(r"(?<=[0-9]) (?=(?:mm|cm|in|N|lbf|kgf|ml)\b)|(?<=±) ")
 _FLAGS = int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter | Qt.TextFlag.TextWordWrap)
 
 
@@ -87,7 +87,7 @@ class BenchWords(QWidget):
             painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), 6, 6)
         painter.setFont(self._font(self.type_height))
         painter.setPen(self._theme.color(self._role))
-        painter.drawText(self._room(), _FLAGS, self._unbroken())
+        painter.drawText(self._room(), _FLAGS, unbroken(self._text))
 
     def _room(self) -> QRectF:
         room = QRectF(self.rect())
@@ -97,10 +97,6 @@ class BenchWords(QWidget):
         font = self._theme.font(TypeSize.TEXT, bold=self._is_bold)
         font.setPixelSize(pixels)
         return font
-
-    def _unbroken(self) -> str:
-        """The words with each number kept together with its unit."""
-        return _KEPT_TOGETHER.sub("\u00a0", self._text)
 
     def _largest(self, room: QRectF) -> int:
         low, high = _LEAST, max(_LEAST, round(self.most * self._theme.text_scale))
@@ -114,9 +110,9 @@ class BenchWords(QWidget):
 
     def _fits(self, pixels: int, room: QRectF) -> bool:
         metrics = QFontMetricsF(self._font(pixels))
-        words = re.split(r"[ \n]", self._unbroken())
+        words = re.split(r"[ \n]", unbroken(self._text))
         widest = max(metrics.horizontalAdvance(word) for word in words)
-        needed = metrics.boundingRect(room, _FLAGS, self._unbroken())
+        needed = metrics.boundingRect(room, _FLAGS, unbroken(self._text))
         return (
             widest <= room.width()
             and needed.height() <= room.height()

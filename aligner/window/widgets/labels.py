@@ -8,12 +8,27 @@ from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QSizePolicy, QVBoxLay
 
 from aligner.drawing.theme import GAP, ROOM
 from aligner.language import say
+from aligner.window.widgets.unbroken import as_written, unbroken
+
+
+class Words(QLabel):
+    """A text on the screen, never read as markup, its values never parted by the end of a line."""
+
+    def __init__(self, text: str = "") -> None:
+        super().__init__()
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setText(text)
+
+    def setText(self, text: str) -> None:
+        super().setText(unbroken(text))
+
+    def text(self) -> str:
+        return as_written(super().text())
 
 
 def label(text: str = "", size: str = "text", *, wraps: bool = False, tone: str = "") -> QLabel:
-    """A label of one of the theme's sizes; its text is never read as markup."""
-    made = QLabel(text)
-    made.setTextFormat(Qt.TextFormat.PlainText)
+    """A label of one of the theme's sizes."""
+    made = Words(text)
     made.setProperty("typeSize", size)
     if tone:
         made.setProperty("tone", tone)
