@@ -1,7 +1,8 @@
 """A torque that the manual prints once for both sides, taken over where it was typed for one.
 
 The trap: this must never guess. It is only ever asked for by a person, and only between two
-fasteners of one kind and one number of bolts, one on each side, of which one has its torque.
+fasteners of one kind and one number of bolts, one on each side, of which one has its torque. Where
+both have a thread, a strength class or a condition and they differ, the torque differs too.
 """
 
 from __future__ import annotations
@@ -12,6 +13,8 @@ from aligner.job.edits_sheet import torque_source, with_fastener, with_torque, w
 from aligner.job.job import Job
 from aligner.sheet import Fastener, Sheet
 
+_DECIDES = ("thread", "strength_class", "thread_condition")
+
 
 def lacking_on_one_side(sheet: Sheet) -> tuple[tuple[int, int], ...]:
     """Where a torque stands on one side alone: the place that lacks it, and the one that has it."""
@@ -20,7 +23,7 @@ def lacking_on_one_side(sheet: Sheet) -> tuple[tuple[int, int], ...]:
         for place, fastener in enumerate(sheet.fasteners)
         if fastener.side is not None and fastener.torque is None
         for twin in _twins(sheet, fastener)
-        if sheet.fasteners[twin].torque is not None
+        if sheet.fasteners[twin].torque is not None and _agree(fastener, sheet.fasteners[twin])
     )
 
 
@@ -47,6 +50,12 @@ def with_torques_of_the_other_side(job: Job, at: datetime) -> Job:
         }
         job = with_fastener(job, place, at, **wanted)
     return job
+
+
+def _agree(one: Fastener, other: Fastener) -> bool:
+    """Whether nothing that is given of both speaks against one torque for them."""
+    given = ((getattr(one, field), getattr(other, field)) for field in _DECIDES)
+    return all(mine == theirs for mine, theirs in given if mine and theirs)
 
 
 def _twins(sheet: Sheet, fastener: Fastener) -> tuple[int, ...]:

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from datetime import UTC, datetime
 
+import pytest
+
 from aligner.job import Job
 from aligner.job.edits_sheet_sides import lacking_on_one_side, with_torques_of_the_other_side
-from aligner.sheet import Fastener, Sheet, Side
+from aligner.sheet import Fastener, Sheet, Side, ThreadCondition
 from aligner.sheet.printed_torque import printed_torque
 
 _AT = datetime(2026, 5, 4, 9, 0, tzinfo=UTC)
@@ -55,3 +57,17 @@ def test_no_torque_goes_to_another_kind_another_number_of_bolts_or_one_of_severa
         assert lacking_on_one_side(_job(known, other).sheet) == ()
     two = (_clamp(Side.RIGHT), _clamp(Side.RIGHT, name="second clamp"))
     assert lacking_on_one_side(_job(known, *two).sheet) == ()
+
+
+@pytest.mark.parametrize(
+    ("field", "here", "there"),
+    [
+        ("thread", "M8x1.25", "M10x1.25"),
+        ("strength_class", "8.8", "aluminium"),
+        ("thread_condition", ThreadCondition.DRY, ThreadCondition.OILED),
+    ],
+)
+def test_no_torque_goes_to_a_bolt_that_is_known_to_be_another(field, here, there):
+    known = _clamp(Side.LEFT, "18 lbf·ft", **{field: here})
+    assert lacking_on_one_side(_job(known, _clamp(Side.RIGHT, **{field: there})).sheet) == ()
+    assert lacking_on_one_side(_job(known, _clamp(Side.RIGHT, **{field: here})).sheet) == ((1, 0),)
