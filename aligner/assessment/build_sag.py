@@ -117,7 +117,8 @@ def assess_sag(job: Job, oil: OilAssessment) -> SagAssessment:
     if static.sag and rider.sag and rider.sag.sag_mm < static.sag.sag_mm:
         text = say("The sag is less with the rider than without: one set is misread.")
         notices.append(attention(WHERE, text))
-    return SagAssessment(static, rider, travel.value if travel else None, tuple(notices))
+    told = tuple(dict.fromkeys(notices))  # of the spacer both loads say the same
+    return SagAssessment(static, rider, travel.value if travel else None, told)
 
 
 def _under(job: Job, oil: OilAssessment, load: str, notices: list[Notice]) -> SagUnderLoad:

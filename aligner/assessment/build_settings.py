@@ -68,7 +68,7 @@ def build_settings(
         rows.append(_row(say("spacer"), spacer.value, "mm", 1))
     if spring.fitted_preload_mm is not None:
         rows.append(_row(say("preload"), spring.fitted_preload_mm, "mm", 1))
-    elif preload is not None:
+    elif preload is not None and spacer is None:  # what a spacer gives is not always the sheet's
         rows.append(_row(say("preload"), preload.value, "mm", 1))
     if bearing.drag_nm is not None:
         rows.append(_row(say("head bearing drag"), bearing.drag_nm, "N·m", 2))

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from aligner.assessment.build_sag import SagAssessment
 from aligner.assessment.build_spring import (
+    CUT_TO_MM,
     SpringAssessment,
     about_margin,
     is_as_long,
@@ -56,8 +57,10 @@ def spacer_change(job: Job, spring: SpringAssessment, sag: SagAssessment) -> Spa
     if spacer is None:
         return SpacerChange(None, change)
     length = spacer.value + change
+    if -CUT_TO_MM <= length < 0:
+        length = 0.0  # as near to none as one can be cut
     fitted = job.build.spring.fitted_spacer
-    if is_as_long(fitted, length):
+    if is_as_long(fitted, length) and not is_as_long(spacer, length):
         return SpacerChange(spacer.value, change, length, is_in=True)
     if length < 0:
         text = say(

@@ -180,6 +180,28 @@ def test_a_spacer_that_went_in_and_is_neither_is_told_as_not_counted():
     assert assess_build(out_by_sag(fitted_spacer="140 mm")).spacer_change.not_counted_mm is None
 
 
+def narrow(low, high):
+    """Rider sag of 45 mm, held to a band so narrow that any of it is out."""
+    band = SagBand(rider_low=Length.typed(low), rider_high=Length.typed(high))
+    steps = job(sag=band, spring=SpringSpecification())
+    return fitted(job_with_sag("200 mm", "150 mm", "160 mm", steps))
+
+
+def test_a_change_smaller_than_a_saw_cuts_is_not_called_made(monkeypatch):
+    made = with_sag_spacer(narrow("40 mm", "42 mm"), Length.typed("115 mm"))
+    monkeypatch.setattr("aligner.assessment.build_spring.CUT_TO_MM", 10.0)
+    same = with_spring(made, fitted_spacer=Length.typed("115 mm"))
+    change = assess_build(same).spacer_change
+    assert (change.change_mm, change.length_mm, change.is_in) == (4, 119, False)
+
+
+def test_a_spacer_shortened_to_nothing_is_none():
+    change = assess_build(
+        with_sag_spacer(narrow("49 mm", "51 mm"), Length.typed("4.6 mm"))
+    ).spacer_change
+    assert change.length_mm == 0
+
+
 def test_without_the_spacer_that_was_in_no_new_one_is_guessed():
     change = assess_build(out_by_sag(fitted_spacer="115 mm")).spacer_change
     assert (change.was_mm, change.length_mm) == (None, None)
@@ -228,6 +250,25 @@ def test_the_spacer_that_went_in_and_its_preload_are_rows_of_the_card():
     assert rows["spacer"] == "112.0 mm"
     assert rows["preload"] == "15.0 mm"
     assert "spacer" not in {row.name for row in assess_build(fitted()).settings}
+
+
+@pytest.mark.parametrize("changes", [{"free_length": ""}, {}], ids=["not known", "loose"])
+def test_the_sheets_preload_is_not_recorded_for_a_spacer_that_may_give_another(changes):
+    made = fitted(**changes, fitted_spacer="90 mm")
+    assert [r.name for r in assess_build(made).settings if r.name in ("spacer", "preload")] == [
+        "spacer"
+    ]
+
+
+def test_what_is_wrong_with_the_spacer_is_said_once_for_both_loads():
+    ends = {"static_low": "20", "static_high": "24", "rider_low": "40", "rider_high": "47"}
+    band = SagBand(**{name: Length.typed(f"{mm} mm") for name, mm in ends.items()})
+    made = fitted(job_with_sag("200 mm", "135 mm", "145 mm", job(sag=band)))
+    made = with_sag_spacer(made, Length.typed("90 mm"))
+    for which, text in (("static_down", "195 mm"), ("static_up", "199 mm")):
+        made = with_sag_lengths(made, which, lengths(text, text, text))
+    told = [n for n in assess_build(made).sag.notices if n.where == "build.sag.spacer"]
+    assert len(told) == 1
 
 
 def test_a_length_alone_begins_the_stage():
