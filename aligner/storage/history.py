@@ -22,6 +22,8 @@ from aligner.storage.places import JOB_ENDING
 
 _LARGEST_BYTES = 8_000_000
 _DEEPEST_FOLDER = 6
+#: Fields that say nothing was done: what a length is called, and what it would be read with.
+_ALONE = ("name", "gauge")
 
 
 class JobState(StrEnum):
@@ -93,7 +95,7 @@ def _row(path: Path, fields: dict[str, Any]) -> JobRow:
     day = _last_day(fields, signed)
     if signed:
         state = JobState.DUE if due else JobState.DONE
-    elif day or _has_readings(fields):
+    elif day or _has_undated(fields):
         state, due = JobState.IN_HAND, say("sign-off")
     else:
         state, due = JobState.NOT_BEGUN, ""
@@ -101,13 +103,25 @@ def _row(path: Path, fields: dict[str, Any]) -> JobRow:
     return JobRow(path, sheet.get("name") or name, fields.get("title", ""), day, state, due)
 
 
-def _has_readings(fields: dict[str, Any]) -> bool:
-    """Whether a height or an air gap was read; what else is read bears a date."""
-    build = fields.get("build", {})
-    heights = (fields.get(part, {}).get("protrusion", {}) for part in ("as_found", "align"))
-    return any(each.get("left") or each.get("right") for each in heights) or any(
-        build.get(side, {}).get("gap") for side in ("left", "right")
+def _has_undated(fields: dict[str, Any]) -> bool:
+    """Whether anything was read or written down that bears no date."""
+    heights = fields.get("align", {}).get("protrusion", {})
+    return any(
+        _holds_anything(part)
+        for part in (
+            heights.get("left"),
+            heights.get("right"),
+            fields.get("as_found"),
+            fields.get("build"),
+        )
     )
+
+
+def _holds_anything(part: Any) -> bool:
+    """Whether a part of a document holds more than empty fields."""
+    if isinstance(part, dict):
+        return any(_holds_anything(each) for field, each in part.items() if field not in _ALONE)
+    return bool(part)
 
 
 def _checks_due(sheet: dict[str, Any], proof: dict[str, Any]) -> str:

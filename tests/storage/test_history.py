@@ -93,10 +93,28 @@ def test_a_job_that_was_built_up_or_inspected_is_in_hand_since_that_day(job, tmp
     assert (row.state, row.day) == (JobState.IN_HAND, "2026-05-02")
 
 
-def test_a_job_of_which_an_air_gap_alone_was_read_is_in_hand(job, tmp_path):
-    fields = job.model_dump() | {"build": {"left": {"gap": ("221 mm",)}}}
+@pytest.mark.parametrize(
+    "read",
+    [
+        {"build": {"left": {"gap": ("221 mm",)}}},
+        {"build": {"spring": {"free_length": "380 mm"}}},
+        {"build": {"sag": {"extended": ("200 mm",)}}},
+        {"build": {"bearing": {"pull": ("9 N",)}}},
+        {"as_found": {"bracket": {"left": ("412 mm",)}}},
+        {"as_found": {"handlebars": "level with the caps"}},
+    ],
+    ids=["gap", "spring", "sag", "pull", "bracket as found", "words as found"],
+)
+def test_a_job_of_which_one_thing_alone_was_read_is_in_hand(job, tmp_path, read):
+    fields = job.model_dump() | read
     row = row_of(job.model_validate(fields, strict=False), tmp_path)
     assert (row.state, row.day) == (JobState.IN_HAND, "")
+
+
+def test_a_gauge_that_was_chosen_and_not_used_begins_no_job(job, tmp_path):
+    fields = job.model_dump() | {"build": {"gauge": "tape", "sag": {"gauge": "tape"}}}
+    row = row_of(job.model_validate(fields, strict=False), tmp_path)
+    assert row.state is JobState.NOT_BEGUN
 
 
 @pytest.mark.parametrize(
