@@ -29,6 +29,14 @@ _TORQUE_HEAD = marked(
 )
 READING_COLUMNS = tuple(_READING_HEAD.split(","))
 TORQUE_COLUMNS = tuple(_TORQUE_HEAD.split(","))
+_SPRING_LENGTHS = {
+    "free_length": marked("free length of the spring"),
+    "room": marked("room for spring and spacer"),
+    "washers": marked("washers, seats"),
+    "old_spacer": marked("spacer as it was"),
+    "solid_length": marked("all coils touching"),
+    "fitted_spacer": marked("spacer that went in"),
+}
 _SAG_LENGTHS = {
     "extended": marked("sag, extended"),
     "static_down": marked("sag, static down"),
@@ -153,8 +161,16 @@ def _built(build: Build) -> Iterable[Record]:
     for closed, left, right in (*gaps, ("", build.left.gap, build.right.gap)):
         for side, gap in (("left", left), ("right", right)):
             yield from _records(when, say("air gap"), side, gap, build.gauge, closed)
+    for length, what in _SPRING_LENGTHS.items():
+        yield from _records(when, say(what), "", _only(getattr(build.spring, length)), None)
     for length, what in _SAG_LENGTHS.items():
         yield from _records(when, say(what), "", getattr(build.sag, length), build.sag.gauge)
+    what = say("spacer while the sag was read")
+    yield from _records(when, what, "", _only(build.sag.spacer), None)
+
+
+def _only(reading: Quantity | None) -> tuple[Quantity, ...]:
+    return () if reading is None else (reading,)
 
 
 def _align(when: str, align: Align, closed: str = "") -> Iterable[Record]:

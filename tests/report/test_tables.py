@@ -69,7 +69,16 @@ def test_every_length_is_in_the_table_whatever_it_was_read_for() -> None:
             "earlier": [{"closed": AT, "left": ["1.17 mm"], "right": ["1.18 mm"]}],
             "left": {"gap": ["1.19 mm"]},
             "right": {"gap": ["1.20 mm"]},
+            "spring": {
+                "free_length": "1.26 mm",
+                "room": "1.27 mm",
+                "washers": "1.28 mm",
+                "old_spacer": "1.29 mm",
+                "solid_length": "1.30 mm",
+                "fitted_spacer": "1.31 mm",
+            },
             "sag": {
+                "spacer": "1.32 mm",
                 "extended": ["1.21 mm"],
                 "static_down": ["1.22 mm"],
                 "static_up": ["1.23 mm"],
@@ -79,7 +88,7 @@ def test_every_length_is_in_the_table_whatever_it_was_read_for() -> None:
         },
     )
     found = [row["as_typed"] for row in records(readings_table(job))]
-    assert sorted(found) == [f"1.{number:02} mm" for number in range(1, 26)]
+    assert sorted(found) == [f"1.{number:02} mm" for number in range(1, 33)]
 
 
 def test_a_reading_in_inches_is_in_millimetres_beside_what_was_typed() -> None:
