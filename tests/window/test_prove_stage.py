@@ -154,7 +154,9 @@ def test_a_tick_elsewhere_loses_nothing_that_is_being_typed(qtbot, stage, open_j
 def test_what_was_typed_does_not_follow_into_another_job(qtbot, stage, open_job):
     qtbot.keyClicks(stage.rows[_NAMES[1]].note, "worn")
     qtbot.keyClicks(stage.road_test, "round the block")
+    qtbot.keyClicks(stage.sign_off_card.name, "A. Person")
     _start(stage, open_job, Job(title="another"))
+    assert stage.sign_off_card.name.text() == ""
     assert stage.rows[_NAMES[1]].note.text() == ""
     assert stage.road_test.toPlainText() == ""
     qtbot.keyClick(stage.rows[_NAMES[0]].tick, Qt.Key.Key_Space)

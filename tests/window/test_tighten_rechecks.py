@@ -73,6 +73,17 @@ def test_a_value_typed_over_is_kept_and_one_far_out_asks_first(qtbot, card):
     assert str(open_job.job.prove.rechecks[-1].torque) == "22 N·m"
 
 
+@pytest.mark.parametrize("typed", ["22 N·m", "abc"])
+def test_a_value_seen_does_not_follow_into_another_job_on_the_same_bike(qtbot, card, typed):
+    shown, open_job = card(true_job())
+    row = shown.rows[CLAMP]
+    row.value.setFocus()
+    row.value.selectAll()
+    qtbot.keyClicks(row.value, typed)
+    open_job.start(true_job().with_changes(title="next year"))
+    assert shown.rows[CLAMP].value.text() == "23.0 N·m"
+
+
 @pytest.mark.parametrize("typed", ["abc", "23 lb"])
 def test_what_cannot_be_read_stays_with_its_reason(qtbot, card, typed):
     shown, open_job = card(true_job())

@@ -35,6 +35,7 @@ class RecheckCard(Card):
         self._theme = setting.theme
         self._show = setting.show
         self._now = setting.now
+        setting.open_job.started.connect(self._forget_typing)
         self.words = wrapping("", "quiet")
         self._column = QVBoxLayout()
         self._column.setSpacing(GAP)
@@ -65,6 +66,10 @@ class RecheckCard(Card):
                 "fastener and give a distance under “again after, on the road”."
             )
         )
+
+    def _forget_typing(self) -> None:
+        for row in self.rows.values():
+            row.forget_typing()
 
     def _make_rows(self, rows: tuple[RecheckStanding, ...]) -> None:
         while (item := self._column.takeAt(0)) is not None:

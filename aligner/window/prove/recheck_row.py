@@ -83,6 +83,11 @@ class RecheckRow(QWidget):
         self.about.setText(self._about(standing))
         self.tick.setAccessibleDescription(self.about.text())
 
+    def forget_typing(self) -> None:
+        """Another job is opened: the value was seen on another fastener."""
+        self._agreed = ""
+        self.value.end_typing()
+
     def say(self, words: str) -> None:
         """Say why nothing was ticked, or ask before a value far out is kept."""
         self.words.setText(words)

@@ -64,6 +64,10 @@ class SignOffCard(Card):
         self.on.setText(say("on {day}", day=today))
         self._show()
 
+    def forget_typing(self) -> None:
+        """Empty the line: the name was typed under another job."""
+        self.name.clear()
+
     def lay_by(self) -> str | None:
         """The name that is typed and not signed with."""
         return self.name.text() or None

@@ -94,7 +94,7 @@ class ProveStage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.page)
-        setting.open_job.started.connect(self._end_typing)
+        setting.open_job.started.connect(self._take_another_job)
         self.refresh()
 
     def sentence(self) -> tuple[str, str]:
@@ -301,6 +301,11 @@ class ProveStage(QWidget):
             row.note.end_typing()
         self.road_test.document().setModified(False)
         self.refresh()
+
+    def _take_another_job(self) -> None:
+        """Another job is opened: what was typed was not for it, and no name is put to it."""
+        self.sign_off_card.forget_typing()
+        self._end_typing()
 
     def _is_typing_road_test(self) -> bool:
         return self.road_test.document().isModified()
