@@ -49,7 +49,7 @@ def fittings(
         joints: kind, side ("left", "right" or "") and number of bolts of each.
     """
     found = []
-    for kind, side, count in joints:
+    for kind, side, count in sorted(joints):  # alike every time, where one hides another
         places = bolt_places(picture, kind, side, count, _APART_MM * picture.scale)
         found += _held_by(kind, side, picture, places)
     return tuple(sorted(found, key=lambda part: part.depth))

@@ -6,6 +6,7 @@ Nothing is worked out here: values are picked from the assessment and put into w
 from __future__ import annotations
 
 from aligner.assessment import Assessment
+from aligner.assessment.readings import mean_mm
 from aligner.assessment.squaring_pair import PairAssessment
 from aligner.assessment.steering import lean_words
 from aligner.geometry import Policy
@@ -101,8 +102,7 @@ def as_found_words(job: Job, show: Preferred) -> str:
     parts = []
     for side, readings in ((say("left"), found.left), (say("right"), found.right)):
         if readings:
-            mean = sum(reading.value for reading in readings) / len(readings)
-            height = f"{side} {show.show_length(mean)}"
+            height = f"{side} {show.show_length(mean_mm(readings))}"
             parts.append(height.replace(" ", "\u00a0"))  # a line breaks between heights alone
     return say("as found: {heights}", heights=", ".join(parts)) if parts else ""
 

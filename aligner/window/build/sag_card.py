@@ -8,6 +8,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
 
 from aligner.assessment.build import BuildAssessment
+from aligner.assessment.readings import mean_mm
 from aligner.drawing.theme import Theme
 from aligner.gauging import Verdict
 from aligner.job import Job
@@ -110,7 +111,7 @@ class SagCard(Card):
             readings = getattr(lengths, name)
             mean = say("not read")
             if readings:
-                mean = self._show.show_length(sum(each.value for each in readings) / len(readings))
+                mean = self._show.show_length(mean_mm(readings))
             box.show_readings(readings, mean)
         spacer = lengths.spacer
         self.spacer.show_readings((spacer,) if spacer else (), spacer.said if spacer else "?")

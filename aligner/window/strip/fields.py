@@ -10,6 +10,7 @@ from itertools import pairwise
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtWidgets import QWidget
 
+from aligner.assessment.readings import mean_mm
 from aligner.job.edits_strip import with_as_found
 from aligner.job.listed_gauges import gauge_choices
 from aligner.language import say
@@ -116,10 +117,10 @@ def _value(path: str, said: object) -> object:
 def _readings(held: object, none: str, show: Preferred) -> tuple[tuple[Quantity, ...], str]:
     """The readings of a box, and what stands large over them."""
     if isinstance(held, Volume):
-        return (held,), held.text
+        return (held,), held.said
     if not isinstance(held, tuple) or not held:
         return (), none
-    return held, show.show_length(sum(each.value for each in held) / len(held))
+    return held, show.show_length(mean_mm(held))
 
 
 def _first(field: Field) -> QWidget:
