@@ -34,6 +34,14 @@ def test_the_drag_of_the_bearing_is_the_same_at_every_radius(pull_n, radius_mm, 
     assert moved.high_n == pytest.approx(2 * moved.low_n)
 
 
+@pytest.mark.parametrize(
+    ("pull_n", "is_right"),
+    [(0, False), (9.9, False), (10, True), (13, True), (16, True), (16.1, False), (160, False)],
+)
+def test_a_pull_is_right_from_the_least_to_the_greatest(pull_n, is_right):
+    assert PullRange(10, 16, 150).holds(pull_n) is is_right
+
+
 @pytest.mark.parametrize("radius_mm", [0.0, -150.0, float("nan")])
 def test_a_radius_that_is_none_is_refused(radius_mm):
     with pytest.raises(UnusablePull, match="measure from the steering axis to the scale's hook"):

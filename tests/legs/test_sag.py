@@ -55,6 +55,11 @@ def test_sets_that_were_changed_over_show_as_a_negative_stiction():
     assert measured_sag(SagReadings((150.0,), (118.0,), (110.0,))).stiction_mm == -8
 
 
+def test_a_leg_that_does_not_go_in_at_all_has_no_sag():
+    assert measured_sag(SagReadings((150.0,), (150.0,), (150.0,))).sag_mm == 0
+    assert share_of_travel(0, 144) == 0
+
+
 def test_sag_as_a_share_of_the_travel():
     assert share_of_travel(36, 144) == 0.25
 

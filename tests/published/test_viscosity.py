@@ -3,6 +3,7 @@
 import math
 
 import pytest
+from scipy.optimize import brentq
 
 from aligner.legs import blend_viscosity_cst
 
@@ -49,6 +50,21 @@ def test_the_standard_s_own_inverse_agrees_within_its_accuracy(cst):
     approximate = q - math.exp(-0.7487 - 3.295 * q + 0.6119 * q**2 - 0.3193 * q**3)
     assert blend_viscosity_cst(cst, cst, 0.5) == pytest.approx(cst, rel=1e-12)
     assert approximate == pytest.approx(cst, rel=0.01)
+
+
+@pytest.mark.parametrize(("first", "second"), [(0.3, 0.9), (0.5, 5.0), (1.0, 22.0)])
+def test_thin_oils_blend_by_the_standard_s_own_equation(first, second):
+    # ASTM D341 X1: Z = v + 0.7 + exp(-1.47 - 1.84 v - 0.51 v^2), here solved by a root finder;
+    # ASTM D7152: the double logarithms of Z of both oils are mixed by their shares.
+    def z_of(v):
+        return v + 0.7 + math.exp(-1.47 - 1.84 * v - 0.51 * v**2)
+
+    def double_logarithm(v):
+        return math.log10(math.log10(z_of(v)))
+
+    middle = (double_logarithm(first) + double_logarithm(second)) / 2
+    mixed = brentq(lambda v: double_logarithm(v) - middle, first, second, xtol=1e-12)
+    assert blend_viscosity_cst(first, second, 0.5) == pytest.approx(mixed, rel=1e-9)
 
 
 BLENDS = [
