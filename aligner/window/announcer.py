@@ -21,7 +21,7 @@ class Announcer:
         """Make one.
 
         Args:
-            widget: where the words stand.
+            widget: whose words they are; one that is on the screen.
             is_urgent: whether they may interrupt what is being read.
         """
         self._widget = widget
