@@ -144,6 +144,15 @@ def test_the_first_on_the_list_is_preferred_among_equals():
     assert (advice.gauge_name, advice.gauge_readings) == ("depth gauge", 1)
 
 
+@pytest.mark.parametrize("count", [1, 3], ids=["one of each", "all alike"])
+def test_readings_that_show_no_scatter_bring_none_to_another_gauge(count):
+    stepped = Gauge("stepped", 0.5, 0.3, 0.02)
+    now = measured(0.25, stepped, 0.0, (count, count))
+    advice = settling_advice(now.terms, 0.3, other_gauges=[Gauge("fine", 0.001, 0.03, 0.001)])
+    assert (advice.remedy, advice.gauge_name) == (Remedy.ANOTHER_GAUGE, "fine")
+    assert advice.gauge_readings == 1
+
+
 def test_nothing_on_the_list_will_do_for_a_value_on_the_limit():
     now = measured(0.3, RULE, 0.0, (3, 3))
     advice = settling_advice(now.terms, 0.3, other_gauges=[DEPTH, CALIPER])

@@ -67,6 +67,16 @@ def test_a_value_on_its_limit_typed_in_inches_is_within_when_it_is_exact():
     assert judge_at_least(0.1 * 25.4, 0.0, math.inf, 2.54).verdict is Verdict.WITHIN
 
 
+@pytest.mark.parametrize("scale", [1.0, 25.4, 1 / 25.4, 1e-3, 3.7, 0.3, 1 / 7])
+def test_a_value_on_the_end_of_its_guard_is_decided_alike_in_every_unit(scale):
+    guard = float(stats.norm.ppf(0.975)) * 0.1
+    for limit in (0.5, 0.6, 0.7, 1.1, 2.3):
+        ends = (("within", limit - guard), ("unsettled", limit + guard))
+        for verdict, value in ends:
+            given = (value * scale, 0.1 * scale, math.inf, limit * scale)
+            assert judge_at_most(*given).verdict == verdict
+
+
 @pytest.mark.parametrize(
     ("given", "words"),
     [

@@ -102,6 +102,17 @@ def test_an_exact_value_is_on_one_side(value, tolerance, verdict, probability):
     assert (found.verdict, found.probability_within) == (verdict, probability)
 
 
+@pytest.mark.parametrize("scale", [1.0, 25.4, 1 / 25.4, 1e-3, 3.7, 0.3, 1 / 7])
+def test_a_value_on_the_end_of_its_guard_is_decided_alike_in_every_unit(scale):
+    # ISO 14253-1: within is proven up to the limit less U, itself included; out only beyond
+    # the limit and U. Both ends are met exactly here, but for the last digits.
+    guard = float(stats.norm.ppf(0.975)) * 0.1
+    for tolerance in (0.5, 0.6, 0.7, 1.1, 2.3):
+        inner, outer = tolerance - guard, tolerance + guard
+        assert judge(inner * scale, 0.1 * scale, inf, tolerance * scale).verdict == "within"
+        assert judge(outer * scale, 0.1 * scale, inf, tolerance * scale).verdict == "unsettled"
+
+
 @pytest.mark.parametrize(
     "given_",
     [(nan, 0.1, inf, 1.0), (inf, 0.1, inf, 1.0), (0.1, nan, inf, 1.0), (0.1, -0.1, inf, 1.0),

@@ -2,6 +2,7 @@
 
 import pytest
 
+from aligner.units import ANGLE, LENGTH, TORQUE, VOLUME
 from aligner.units.preferred import Preferred
 
 
@@ -17,3 +18,14 @@ from aligner.units.preferred import Preferred
 )
 def test_both_ends_of_a_span_of_torques_are_equally_fine(low, high, unit, words):
     assert Preferred(torque=unit).show_torques(low, high) == words
+
+
+def test_what_was_chosen_is_shown_and_the_dimensions_own_unit_where_there_is_no_choice():
+    chosen = Preferred(length="in", torque="lbf·ft", volume="US fl oz")
+    assert [chosen.unit(each) for each in (LENGTH, TORQUE, VOLUME, ANGLE)] == [
+        "in",
+        "lbf·ft",
+        "US fl oz",
+        "deg",
+    ]
+    assert chosen.show_length(25.4) == "1.000 in"

@@ -33,7 +33,7 @@ from aligner.units.shown import rounded, shown
 def test_what_is_typed_is_understood(typed, dimension, kept, value):
     found = read_quantity(typed, dimension, unit_if_bare=dimension.own_unit)
 
-    assert found.text == kept
+    assert found.text == found.said == kept
     assert found.value == pytest.approx(value, rel=1e-12)
     assert read_quantity(found.text, dimension) == found
 
