@@ -28,6 +28,14 @@ def test_a_leg_with_too_large_a_gap_has_oil_to_add():
     assert found.right.change_ml == pytest.approx(+math.pi * 1.8**2 * 0.5)
 
 
+def test_before_a_gap_is_read_nothing_is_said_of_gauge_or_tolerance():
+    oil = legs().oil.with_changes(air_gap_tolerance=None)
+    assert assess_oil(with_build(job(oil=oil), oil="fork oil")).notices == ()
+    read = assess_oil(with_leg_oil(job(oil=oil), "left", gap=lengths("221")))
+    assert any("no tolerance for the air gap" in notice.text for notice in read.notices)
+    assert any("gauge" in notice.text for notice in read.notices)
+
+
 def test_the_legs_difference_has_the_uncertainty_that_correlated_errors_give():
     found = assess_oil(job_with_gaps(("220.5",) * 3, ("221",) * 3))
     scale = ufloat(0, 0.3 / math.sqrt(3))  # one gauge: the same error on both sides

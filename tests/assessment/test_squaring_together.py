@@ -105,6 +105,15 @@ def test_pairs_of_which_one_is_read_with_no_gauge_settle_nothing():
     assert any("cannot be weighed" in notice.text for notice in both.notices)
 
 
+def test_a_pair_read_on_one_side_only_leaves_what_the_other_proves_and_is_asked_for():
+    half = turned("bolts", 0.0).with_changes(gauge=None, right=())
+    both = found(turned("lugs", 0.0), half)
+    assert both.verdict is Verdict.WITHIN
+    assert both.not_read == ("bolts",)
+    told = assess(job_with(turned("lugs", 0.0), half)).correction(Preferred())
+    assert "bolts" in told.sentence
+
+
 def test_points_that_are_further_apart_than_what_was_read_are_refused_in_words():
     short = pair("lugs", (180.0,) * 2, (180.0,) * 2, frame_setback=SignedLength.typed("400 mm"))
     told = assess(job_with(short)).correction(Preferred())

@@ -67,6 +67,12 @@ def test_a_value_on_its_limit_typed_in_inches_is_within_when_it_is_exact():
     assert judge_at_least(0.1 * 25.4, 0.0, math.inf, 2.54).verdict is Verdict.WITHIN
 
 
+@pytest.mark.parametrize(("value", "chance"), [(0.19, 1), (0.2, 1), (0.21, 0)])
+def test_what_is_known_exactly_is_certain_either_way(value, chance):
+    assert judge_at_most(value, 0.0, math.inf, 0.2).probability_within == chance
+    assert judge_at_least(-value, 0.0, math.inf, -0.2).probability_within == chance
+
+
 @pytest.mark.parametrize("scale", [1.0, 25.4, 1 / 25.4, 1e-3, 3.7, 0.3, 1 / 7])
 def test_a_value_on_the_end_of_its_guard_is_decided_alike_in_every_unit(scale):
     guard = float(stats.norm.ppf(0.975)) * 0.1

@@ -37,6 +37,14 @@ def test_a_plan_distance_longer_than_the_measured_one_names_the_dimension(
     assert "longer than the 183.3 mm measured" in str(refusal.value)
 
 
+def test_a_plan_distance_may_be_longer_by_a_rule_s_millimetre_and_no_more() -> None:
+    # Points straight ahead of each other, 40 mm behind the axis and 60 mm ahead: 100 mm in plan.
+    pair = replace(TRUE, frame_half_width_mm=85)
+    check_dimensions(99.02, 99.02, pair)
+    with pytest.raises(AlignerError, match="seen from above"):
+        check_dimensions(98.98, 98.98, pair)
+
+
 def test_a_difference_that_no_turn_makes_names_a_dimension_and_its_least_value() -> None:
     pair = replace(TRUE, frame_setback_mm=4, frame_half_width_mm=3)
     with pytest.raises(AlignerError, match="no turn makes more than") as refusal:
