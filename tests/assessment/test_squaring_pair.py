@@ -48,3 +48,22 @@ def test_a_side_read_alone_asks_for_the_other_and_for_its_gauge(read, absent):
     assert any(where == absent and "is missing" in text for where, text in found)
     assert any("gauge" in text.lower() for _, text in found)
     assert not told(job_with(gauge=None, left=(), right=()))
+
+
+@pytest.mark.parametrize(("left", "right", "known"), [("182", "180", "2"), ("180", "182", "-2")])
+def test_what_the_frame_is_known_to_be_unlike_by_is_taken_off_whole(left, right, known):
+    job = job_with(
+        left=mm(left, left),
+        right=mm(right, right),
+        frame_asymmetry=SignedLength.typed(f"{known} mm"),
+        frame_asymmetry_uncertainty=Length.typed("0.1 mm"),
+    )
+    (pair,) = assess(job).squaring.pairs
+    assert pair.difference is not None
+    assert pair.difference.value == 0
+    # A tenth of a millimetre more of it is a tenth less of the difference: it counts once.
+    bare = job_with(left=mm(left, left), right=mm(right, right))
+    (without,) = assess(bare).squaring.pairs
+    assert without.difference is not None
+    before, after = (each.difference.standard_uncertainty for each in (without, pair))
+    assert after**2 - before**2 == pytest.approx(0.1**2)

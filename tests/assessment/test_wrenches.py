@@ -188,6 +188,19 @@ def test_a_chosen_wrench_is_kept_and_told_when_it_delivers_outside():
     assert "outside what is specified" in notice.text
 
 
+@pytest.mark.parametrize(
+    "key", [HEAD, "lower_clamp/left lower clamp/pass 2"], ids=["above its scale", "below it"]
+)
+def test_a_chosen_wrench_that_does_not_reach_gives_no_mark_to_set(key):
+    # The small one ends at 25 N·m and the bolt wants 90; the large one begins at 40 for 23 N·m.
+    job = true_job(wrenches={"small": SMALL, "feet": FEET, "large": LARGE})
+    name, joint = ("small", "stem head bolt") if key == HEAD else ("large", "left lower clamp")
+    tool = tool_of(with_wrench_choice(job, joint, name), key)
+    assert (tool.wrench, tool.is_chosen, tool.can_be_set) == (name, True, False)
+    assert (tool.setting_nm, tool.setting_text) == (None, "")
+    assert tool.problems
+
+
 def test_the_older_rule_of_twenty_per_cent_is_the_wrenchs_own_entry():
     old = SMALL.with_changes(low=Torque.typed("2 N·m"), lowest_share=Ratio.typed("20 %"))
     assert wrench_of("old", old).usable_low_nm == 5.0

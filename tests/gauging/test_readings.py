@@ -50,7 +50,7 @@ def test_without_a_gauge_only_the_scatter_is_known():
     found = estimate([4.2, 4.3, 4.4], None)
     assert found.standard_uncertainty_mm == pytest.approx(0.1 / sqrt(3))
     assert found.degrees_of_freedom == pytest.approx(2)
-    assert found.resolution_part_mm == found.limit_part_mm == 0
+    assert found.resolution_part_mm == found.limit_part_mm == found.repeatability_mm == 0
 
 
 @pytest.mark.parametrize("taken", [[4.2], [4.2, 4.2], [0.1, 0.1, 0.1]], ids=str)
