@@ -16,12 +16,22 @@ from tests.assessment.build_jobs import drag, job, job_with_pull
     [
         (("12", "13"), None, Verdict.WITHIN),
         (("20", "21"), None, Verdict.OUT),
+        (("8", "9"), None, Verdict.OUT),
         (("15", "17"), None, Verdict.UNSETTLED),
+        (("9", "17"), None, Verdict.UNSETTLED),
         # Nearer to the axis the same drag reads more: 350/250 x 16 N is 22.4 N.
         (("21", "22"), "250 mm", Verdict.WITHIN),
         (("23", "24"), "250 mm", Verdict.OUT),
     ],
-    ids=["within", "out", "on both sides", "within nearer in", "out nearer in"],
+    ids=[
+        "within",
+        "out",
+        "out below",
+        "on both sides",
+        "beyond both ends, the mean inside",
+        "within nearer in",
+        "out nearer in",
+    ],
 )
 def test_the_pull_is_held_against_the_band_at_its_radius(pulls, radius, verdict):
     found = assess_bearing(job_with_pull(*pulls, radius=radius))

@@ -113,6 +113,14 @@ def test_of_two_alike_the_smaller_wrench_is_chosen():
     assert chosen.wrench is SMALL
 
 
+def test_a_margin_better_by_less_than_a_tenth_does_not_outweigh_the_smaller_wrench():
+    # Delivered 20/0.96 or 20/0.961 N·m at most, against 22: 1.17 and 1.19 N·m of margin.
+    longer = Wrench("longer", 5, 60, 0.25, permissible_deviation=0.039)
+    chosen = best_wrench([longer, SMALL], [None], 20, 18, 22)
+    assert isinstance(chosen, WrenchFit)
+    assert chosen.wrench is SMALL
+
+
 def test_more_margin_comes_before_the_smaller_wrench():
     rough = Wrench("rough", 5, 25, 0.25, permissible_deviation=0.06)
     exact = Wrench("exact", 5, 100, 0.25, permissible_deviation=0.02)
