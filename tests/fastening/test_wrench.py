@@ -89,6 +89,14 @@ def test_a_grip_length_is_needed_only_where_the_adapter_counts():
     )
 
 
+@pytest.mark.parametrize("unit", [1.0, LBF_FT, LBF_FT / 12])
+def test_a_scale_of_two_marks_is_a_scale_and_one_of_fewer_is_refused(unit):
+    for low, high in ((10, 12), (20, 28), (3.3, 5.5)):
+        Wrench("two marks", low * unit, high * unit, (high - low) * unit, unit)
+        with pytest.raises(UnusableWrench, match="marks are further apart"):
+            Wrench("one mark", low * unit, high * unit, (high - low) * 1.01 * unit, unit)
+
+
 def test_a_fastener_behind_the_hand_is_refused():
     with pytest.raises(UnusableWrench, match="puts the fastener behind the hand; turn it round"):
         lengthening(100, Adapter("bar", 120, 180))
