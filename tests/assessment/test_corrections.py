@@ -183,6 +183,23 @@ def test_legs_that_converge_are_not_turned(lower, way):
     assert way in found.detail
 
 
+def test_legs_of_which_the_readings_cannot_tell_yet_are_read_again_and_not_turned():
+    plate = PlateReadings(
+        method="plate",
+        gauge="gauge",
+        gap=(mm(0.5),),
+        corner=Corner.LOWER_LEFT,
+        height=mm(150),
+    )
+    found = correction(with_legs_read_by(plate, "0.5 mm"))
+    assert found.sentence.startswith("Whether the legs are in line is not settled yet")
+    spread = SpreadReadings(
+        method="spread", gauge="gauge", upper=(mm(238),), lower=(mm(238.5),), height=mm(300)
+    )
+    found = correction(with_legs_read_by(spread, "0.5 mm"))
+    assert found.sentence.startswith("Whether the legs are parallel is not settled yet")
+
+
 @pytest.mark.parametrize("unlike", [0.1, -0.1])
 def test_widths_held_to_a_length_are_judged_by_the_lower_less_the_upper(unlike):
     spread = SpreadReadings(

@@ -140,6 +140,16 @@ def test_kept_widths_of_one_height_only_change_nothing():
     assert assess_in_line(beside) == assess_in_line(alone)
 
 
+@pytest.mark.parametrize(("read", "absent"), [("upper", "lower"), ("lower", "upper")])
+def test_one_width_alone_asks_for_the_other_and_for_its_gauge(read, absent):
+    half = widths(238, 238).with_changes(gauge=None, **{absent: ()})
+    told = assess_in_line(job_with(half)).notices
+    assert f"align.in_line.{absent}" in [notice.where for notice in told]
+    assert f"align.in_line.{read}" not in [notice.where for notice in told]
+    assert any("gauge" in notice.text.lower() for notice in told)
+    assert assess_in_line(job_with(half.with_changes(**{read: ()}))).notices == ()
+
+
 @pytest.mark.parametrize(
     ("job", "where", "words"),
     [

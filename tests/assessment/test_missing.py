@@ -14,13 +14,14 @@ from aligner.assessment.missing import (
 from aligner.assessment.stages import missing_on_sheet as counted_by_the_stages
 from aligner.data_files import demo
 from aligner.fastening.joints import joint_kinds
-from aligner.job import Job
+from aligner.job import Align, Job
 from aligner.job.edits_build import with_build, with_legs_value
 from aligner.sheet import Fastener, Fork, Sheet, Steering
 from aligner.sheet.legs import Legs
 from aligner.sheet.patterns import composed
 from aligner.sheet.quantities import Force, Length, Ratio, Volume
 from aligner.storage.document_file import load_job
+from tests.assessment.bench_jobs import BEGUN, ticked_as_far_as, true_job
 
 
 def test_nothing_is_missing_on_a_complete_sheet():
@@ -123,3 +124,13 @@ def test_a_job_that_leaves_the_legs_in_their_brackets_is_asked_for_no_oil():
     job = load_job(demo("fellside-true.job.json"))[0]
     assert job.sheet.legs == Legs()
     assert missing_for(job) == still_to_come(job) == ()
+
+
+def test_the_oil_is_announced_until_the_legs_are_in_their_brackets():
+    job = true_job().with_changes(align=Align(begun=BEGUN))
+    first = assess(job).tightening.steps[0].step.key
+    assert first != "act/legs_in"
+    for reached, is_announced in ((first, True), ("act/legs_in", False)):
+        found = still_to_come(ticked_as_far_as(job, reached))
+        assert [value.path for value in found] == (["legs.oil.air_gap"] if is_announced else [])
+    assert still_to_come(true_job()) == ()  # the heights are read: they stand in them

@@ -105,8 +105,9 @@ def test_pairs_of_which_one_is_read_with_no_gauge_settle_nothing():
     assert any("cannot be weighed" in notice.text for notice in both.notices)
 
 
-def test_a_pair_read_on_one_side_only_leaves_what_the_other_proves_and_is_asked_for():
-    half = turned("bolts", 0.0).with_changes(gauge=None, right=())
+@pytest.mark.parametrize("absent", ["left", "right"])
+def test_a_pair_read_on_one_side_only_leaves_what_the_other_proves_and_is_asked_for(absent):
+    half = turned("bolts", 0.0).with_changes(gauge=None, **{absent: ()})
     both = found(turned("lugs", 0.0), half)
     assert both.verdict is Verdict.WITHIN
     assert both.not_read == ("bolts",)

@@ -199,6 +199,7 @@ def test_a_chosen_wrench_that_does_not_reach_gives_no_mark_to_set(key):
     assert (tool.wrench, tool.is_chosen, tool.can_be_set) == (name, True, False)
     assert (tool.setting_nm, tool.setting_text) == (None, "")
     assert tool.problems
+    assert all(text.endswith(".") and not text.endswith("..") for text in tool.problems)
 
 
 def test_the_older_rule_of_twenty_per_cent_is_the_wrenchs_own_entry():
