@@ -67,3 +67,11 @@ def test_what_the_frame_is_known_to_be_unlike_by_is_taken_off_whole(left, right,
     assert without.difference is not None
     before, after = (each.difference.standard_uncertainty for each in (without, pair))
     assert after**2 - before**2 == pytest.approx(0.1**2)
+
+
+@pytest.mark.parametrize("side", ["left", "right"])
+def test_a_distance_of_nothing_is_refused_on_its_own_side(side):
+    (pair,) = assess(job_with(**{side: mm("0", "0")})).squaring.pairs
+    told = {notice.where: notice.text for notice in pair.notices}
+    assert f"the {side} distance" in told[f"align.squaring[0].{side}"].lower()
+    assert pair.change is None

@@ -126,6 +126,13 @@ def test_bolt_numbers_run_through_the_plan_without_a_gap(joints):
     assert first_met == list(range(1, len(first_met) + 1))
 
 
+def test_only_a_joint_has_bolts_and_each_of_its_passes_as_many():
+    steps = plan(front_end(), check_in_line=True).steps
+    for step in steps:
+        wanted = {joint.name: joint.bolts for joint in front_end()}.get(step.joint, 0)
+        assert step.bolt_count == wanted, step.key
+
+
 def test_a_missing_torque_stays_a_step_and_is_shown_as_missing():
     joints = [replace(joint, torque=None, seating=None) for joint in front_end()]
     found = plan(joints)

@@ -96,6 +96,15 @@ def test_a_sheet_rule_turns_a_default_rule_round_and_the_plan_tells_it():
     assert told.rule.because[:-1] in told.because
 
 
+def test_a_default_rule_gives_way_to_the_rules_that_turn_it_round_and_to_no_other():
+    turning = Rule("before", "top_clamp", "fork_cap", "The cap is a bolt through the bracket.")
+    apart = Rule("before", "right lower clamp", "left lower clamp", "The cable guide is under it.")
+    for rules in ((turning, apart), (apart, turning)):
+        told = [one for one in plan(front_end(), rules).overridden if one.rule.first == "fork_cap"]
+        assert told
+        assert all(one.by == (turning,) for one in told)
+
+
 def test_a_sheet_rule_by_name_leaves_the_default_rule_for_the_other_joints():
     rule = Rule("before", "left top clamp", "left fork cap", "So the manual.")
     found = plan(front_end(), [rule])

@@ -5,7 +5,7 @@ import math
 import pytest
 from scipy.optimize import brentq
 
-from aligner.legs import blend_viscosity_cst
+from aligner.legs import LegError, blend_viscosity_cst
 
 
 def on_the_line(at_40, at_100, temperature_c, zero_c=273.15):
@@ -52,9 +52,21 @@ def test_the_standard_s_own_inverse_agrees_within_its_accuracy(cst):
     assert approximate == pytest.approx(cst, rel=0.01)
 
 
+@pytest.mark.parametrize(
+    ("cst", "is_in"), [(0.20, False), (0.21, True), (2e7, True), (2.01e7, False)]
+)
+def test_the_standard_holds_from_0_21_to_20_000_000_cst(cst, is_in):
+    # ASTM D341, scope: kinematic viscosities from 0.21 to 2e7 cSt (from memory).
+    if is_in:
+        assert blend_viscosity_cst(cst, cst, 0.5) == pytest.approx(cst, rel=1e-9)
+    else:
+        with pytest.raises(LegError, match=r"0\.21 to 20,000,000 cSt"):
+            blend_viscosity_cst(cst, cst, 0.5)
+
+
 @pytest.mark.parametrize(("first", "second"), [(0.3, 0.9), (0.5, 5.0), (1.0, 22.0)])
 def test_thin_oils_blend_by_the_standard_s_own_equation(first, second):
-    # ASTM D341 X1: Z = v + 0.7 + exp(-1.47 - 1.84 v - 0.51 v^2), here solved by a root finder;
+    # ASTM D341, as above: Z = v + 0.7 + exp(-1.47 - 1.84 v - 0.51 v^2), here solved by a root finder;
     # ASTM D7152: the double logarithms of Z of both oils are mixed by their shares.
     def z_of(v):
         return v + 0.7 + math.exp(-1.47 - 1.84 * v - 0.51 * v**2)

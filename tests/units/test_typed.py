@@ -84,3 +84,22 @@ def test_rounding_never_prints_a_negative_nought(number, decimals, text):
 def test_a_torque_shows_no_idle_noughts():
     assert shown(23.0, TORQUE) == "23 N·m"
     assert shown(42.0303563982734, TORQUE, "lbf·ft") == "31 lbf·ft"
+
+
+@pytest.mark.parametrize(
+    ("value", "dimension", "unit", "words"),
+    [
+        # As fine as the tool it is read off: a tenth of a millimetre, a thousandth of an inch.
+        (4.191, LENGTH, None, "4.2 mm"),
+        (4.191, LENGTH, "in", "0.165 in"),
+        (254.0, LENGTH, "cm", "25.40 cm"),
+        (1234.0, LENGTH, "m", "1.234 m"),
+        (42.0303563982734, TORQUE, "lbf·in", "372 lbf·in"),
+        (42.168595, TORQUE, "kgf·m", "4.3 kgf·m"),
+        (42.168595, TORQUE, "kgf·cm", "430 kgf·cm"),
+        (0.934, ANGLE, None, "0.93°"),
+        (260.4, VOLUME, None, "260 ml"),
+    ],
+)
+def test_a_value_is_shown_as_fine_as_it_can_be_read(value, dimension, unit, words):
+    assert shown(value, dimension, unit) == words
