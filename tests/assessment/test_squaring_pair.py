@@ -75,3 +75,10 @@ def test_a_distance_of_nothing_is_refused_on_its_own_side(side):
     told = {notice.where: notice.text for notice in pair.notices}
     assert f"the {side} distance" in told[f"align.squaring[0].{side}"].lower()
     assert pair.change is None
+
+
+def test_without_dimensions_both_sides_aim_for_what_lies_in_the_middle_of_them():
+    (pair,) = assess(job_with(left=mm("182"), right=mm("180"))).squaring.pairs
+    assert pair.target_mm == 181
+    assert pair.change is not None
+    assert (pair.change.left_mm, pair.change.right_mm) == (-1, 1)

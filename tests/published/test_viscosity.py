@@ -66,8 +66,8 @@ def test_the_standard_holds_from_0_21_to_20_000_000_cst(cst, is_in):
 
 @pytest.mark.parametrize(("first", "second"), [(0.3, 0.9), (0.5, 5.0), (1.0, 22.0)])
 def test_thin_oils_blend_by_the_standard_s_own_equation(first, second):
-    # ASTM D341, as above: Z = v + 0.7 + exp(-1.47 - 1.84 v - 0.51 v^2), here solved by a root finder;
-    # ASTM D7152: the double logarithms of Z of both oils are mixed by their shares.
+    # ASTM D341 as above, here by a root finder: Z = v + 0.7 + exp(-1.47 - 1.84 v - 0.51 v^2).
+    # ASTM D7152: the double logarithms of both oils are mixed by their shares.
     def z_of(v):
         return v + 0.7 + math.exp(-1.47 - 1.84 * v - 0.51 * v**2)
 
