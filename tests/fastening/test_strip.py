@@ -149,3 +149,10 @@ def test_every_step_says_why_and_none_carries_a_torque(joints):
 def test_bolts_carry_the_same_numbers_as_in_the_tightening_plan(joints):
     tightened = {step.joint: step.bolts for step in plan(joints).steps if step.bolts}
     assert {step.joint: step.bolts for step in strip(joints).steps if step.bolts} == tightened
+
+
+@given(any_joints())
+def test_a_step_has_the_bolts_of_its_joint_and_one_without_a_joint_has_none(joints):
+    counts = {joint.name: joint.bolts for joint in joints}
+    for step in strip(joints).steps:
+        assert step.bolt_count == (counts[step.joint] if step.joint else 0), step.key
