@@ -4635,6 +4635,11 @@
     </message>
     <message>
       <location filename="aligner/report/tables.py" />
+      <source>washers, seats</source>
+      <translation>Scheiben, Federsitze</translation>
+    </message>
+    <message>
+      <location filename="aligner/report/tables.py" />
       <source>sag, extended</source>
       <translation>Negativfederweg, ausgefedert</translation>
     </message>
@@ -10553,11 +10558,6 @@ zu wenig Öl</translation>
       <location filename="aligner/window/build/spring_card.py" />
       <source>room to the cap</source>
       <translation>Raum bis zur Verschlussschraube</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/build/spring_card.py" />
-      <source>washers, seats</source>
-      <translation>Scheiben, Federsitze</translation>
     </message>
     <message>
       <location filename="aligner/window/build/spring_card.py" />
