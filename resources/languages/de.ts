@@ -8527,11 +8527,6 @@
     </message>
     <message>
       <location filename="aligner/window/bench/step.py" />
-      <source>Nothing was done: this step takes no reading.</source>
-      <translation>Nichts getan: Dieser Schritt nimmt keinen Messwert auf.</translation>
-    </message>
-    <message>
-      <location filename="aligner/window/bench/step.py" />
       <source>Next: {step}, {beside}</source>
       <translation>Danach: {step}, {beside}</translation>
     </message>
@@ -12846,6 +12841,11 @@ zu wenig Öl</translation>
       <location filename="aligner/window/steps/tick_door.py" />
       <source>Hold point: press Space once more to pass it, or keep it held. Look first.</source>
       <translation>Haltepunkt: Leertaste noch einmal drücken, damit er als bestanden gilt, oder gedrückt halten. Erst hinsehen.</translation>
+    </message>
+    <message>
+      <location filename="aligner/window/steps/tick_door.py" />
+      <source>Nothing was done: this step takes no reading.</source>
+      <translation>Nichts getan: Dieser Schritt nimmt keinen Messwert auf.</translation>
     </message>
     <message>
       <location filename="aligner/window/steps/tick_door.py" />

@@ -469,3 +469,59 @@ def test_a_double_click_leaves_a_tick_ticked(window):
     double_click(tick)
     assert tick.isChecked()
     assert len(window.open_job.job.build.log) == 1
+
+
+def gauge(number):
+    """What a gauge with a cable types, wherever the keyboard stands."""
+    QTest.keyClicks(QApplication.focusWidget(), number)
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Return)
+
+
+@pytest.mark.parametrize("stage", [Stage.TIGHTEN, Stage.STRIP])
+def test_a_gauge_at_a_step_that_takes_no_reading_ticks_nothing(window, tighten, stage):
+    page = tighten(ticked_until(true_job(), lambda standing: standing.step.kind == "act"))
+    window.go_to(stage)
+    before = window.open_job.job
+    for number in ("5.02", "5.03", "5.02"):
+        gauge(number)
+    assert window.open_job.job is before
+    if stage is Stage.TIGHTEN:
+        assert "takes no reading" in page.door.words.text()
+
+
+def test_a_gauge_at_a_bolt_is_asked_about_before_it_counts_as_the_torque_seen(window, tighten):
+    page = tighten(ticked_until(true_job(), at_joint("axle nut")))
+    before = window.open_job.job
+    gauge("5.02")
+    gauge("5.03")
+    gauge("5.02")
+    assert window.open_job.job is before
+    assert page.door.words.text()
+
+
+def test_a_gauge_gives_no_reason_for_passing_a_hold_point(window, tighten, qtbot):
+    page = tighten(ticked_until(demo_job(), lambda standing: bool(standing.waits_for)))
+    before = window.open_job.job
+    qtbot.keyClick(page.list, Qt.Key.Key_Space)
+    assert page.door.reason.hasFocus()
+    gauge("5.02")
+    gauge("5.03")
+    assert window.open_job.job is before
+    assert "write a reason" in page.door.words.text()
+
+
+def test_after_a_stray_number_the_next_key_acts_again(window, tighten, qtbot):
+    page = tighten(ticked_until(true_job(), lambda standing: standing.step.kind == "act"))
+    count = len(window.open_job.job.log)
+    gauge("5.02")
+    qtbot.keyClick(page.list, Qt.Key.Key_Return)
+    assert len(window.open_job.job.log) == count + 1
+    assert page.door.words.text() == ""
+
+
+def test_a_gauge_does_not_press_the_main_button(window, tighten, qtbot):
+    page = tighten(ticked_until(true_job(), lambda standing: standing.step.kind == "act"))
+    before = window.open_job.job
+    page.door.done.setFocus()
+    gauge("5.02")
+    assert window.open_job.job is before

@@ -1,8 +1,4 @@
-"""The panel of the bench view that takes the keys, and sees to it that a gauge ticks nothing.
-
-The trap: a gauge types digits and Enter at a step that takes no reading. That Enter would tick
-it. So an Enter that follows digits nobody asked for is swallowed.
-"""
+"""The panel of the bench view that takes the keys, and sees to it that a gauge ticks nothing."""
 
 from __future__ import annotations
 
@@ -10,9 +6,9 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent
 
 from aligner.window.widgets.labels import Card, set_tone
+from aligner.window.widgets.stray_number import StrayNumber
 
-_ENTER = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
-_NUMBER = "0123456789.,+-−"
+_ACTS = (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space)
 
 
 class BenchPanel(Card):
@@ -31,7 +27,7 @@ class BenchPanel(Card):
     def __init__(self, name: str) -> None:
         super().__init__()
         self.setAccessibleName(name)
-        self._has_stray_digits = False
+        self._stray = StrayNumber()
         self.takes_keyboard(True)
 
     def takes_keyboard(self, takes: bool) -> None:
@@ -40,20 +36,17 @@ class BenchPanel(Card):
         self.setFocusPolicy(policy)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        if event.key() in _ENTER and self._has_stray_digits:
-            self._has_stray_digits = False
-        elif event.key() in (*_ENTER, Qt.Key.Key_Space):
-            self._has_stray_digits = False
+        if self._stray.takes(event):
+            if event.key() not in _ACTS:
+                self.strayed.emit(event.text())
+        elif event.key() in _ACTS:
             if not event.isAutoRepeat():
                 self.acted.emit()
-        elif event.text() and event.text() in _NUMBER:
-            self._has_stray_digits = True
-            self.strayed.emit(event.text())
         else:
             super().keyPressEvent(event)
 
     def keyReleaseEvent(self, event: QKeyEvent) -> None:
-        if event.key() in (*_ENTER, Qt.Key.Key_Space) and not event.isAutoRepeat():
+        if event.key() in _ACTS and not event.isAutoRepeat():
             self.let_go.emit()
         super().keyReleaseEvent(event)
 
@@ -62,7 +55,7 @@ class BenchPanel(Card):
         set_tone(self, "inHand", "true")
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
-        self._has_stray_digits = False
+        self._stray.forget()
         self.let_go.emit()
         set_tone(self, "inHand", "false")
         super().focusOutEvent(event)

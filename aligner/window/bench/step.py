@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QCoreApplication, QEvent, Qt, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
@@ -13,7 +13,7 @@ from aligner.errors import AlignerError
 from aligner.fastening.steps import Step
 from aligner.job.edits_align import with_heights_to_read_again
 from aligner.job.edits_tighten import with_untick
-from aligner.language import begun, marked, say
+from aligner.language import begun, say
 from aligner.sheet.quantities import Torque
 from aligner.units import UnreadableQuantity
 from aligner.units.preferred import Preferred
@@ -41,7 +41,6 @@ _FITS_LARGE = 1.3
 _FITS_ALL = 1.6
 #: Kinds of steps whose titles say all.
 _SAID_BY_TITLE = ("act", "look", "turn")
-_STRAY = marked("Nothing was done: this step takes no reading.")
 
 
 class _Passes(PassMarks):
@@ -186,21 +185,7 @@ class BenchStep(QWidget):
             is_empty = not (words.accessibleName() if words is self.passes else words.text)
             words.setVisible(not said and not is_empty)
 
-    def _typed_at_step(self, text: str) -> None:
-        """A number typed at a step goes into the box for the value, where there is one."""
-        line = self.door.value
-        if not line.isVisible():
-            self.door.hold_key.drop()
-            self.door.say(say(_STRAY))
-            return
-        line.setFocus(Qt.FocusReason.OtherFocusReason)
-        line.selectAll()
-        key = QKeyEvent(QEvent.Type.KeyPress, 0, Qt.KeyboardModifier.NoModifier, text)
-        QCoreApplication.sendEvent(line, key)
-
     def _act(self) -> None:
-        if self.door.words.text() == say(_STRAY):
-            self.door.say("")
         if self._open_job.assessment.tightening.steps:
             self.door.act()
 
@@ -236,7 +221,7 @@ class BenchStep(QWidget):
     def _connect(self) -> None:
         self.panel.acted.connect(self._act)
         self.panel.let_go.connect(self.door.let_go)
-        self.panel.strayed.connect(self._typed_at_step)
+        self.panel.strayed.connect(self.door.take_number)
         self.door.ticked.connect(self._ticked)
         self.door.unticked.connect(self._unticked)
         self.door.went_on.connect(self.finished)

@@ -1,7 +1,7 @@
 """The whole list at a glance: done folds up, what comes next is small, the step in hand is not.
 
 The trap: a list that takes a key held down for many keys would tick a whole clamp on its own.
-A key that repeats by itself moves the choice, and never acts.
+A key that repeats by itself moves the choice, and never acts. Nor does the Enter of a gauge.
 """
 
 from __future__ import annotations
@@ -25,6 +25,7 @@ from aligner.units.preferred import Preferred
 from aligner.window.steps.line_painter import line_height, paint_line
 from aligner.window.steps.step_lines import Line, step_lines
 from aligner.window.steps.step_words import row_words
+from aligner.window.widgets.stray_number import StrayNumber
 
 _ACTS = (Qt.Key.Key_Space, Qt.Key.Key_Return, Qt.Key.Key_Enter)
 
@@ -35,11 +36,13 @@ class StepList(QListWidget):
     Signals:
         acted: Space or Enter went down on a line that is not folded.
         let_go: that key came up again, or the keyboard went elsewhere.
+        strayed: a sign of a number was typed here, with the text of it.
         back_wanted: Escape: back to the step in hand.
     """
 
     acted = Signal()
     let_go = Signal()
+    strayed = Signal(str)
     back_wanted = Signal()
 
     def __init__(self, theme: Theme, show: Preferred) -> None:
@@ -48,6 +51,7 @@ class StepList(QListWidget):
         self._steps: tuple[StepStanding, ...] = ()
         self._lines: dict[int, Line] = {}
         self._opened = ""
+        self._stray = StrayNumber()
         self.theme = theme
         self.setAccessibleName(say("tightening list"))
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -94,7 +98,10 @@ class StepList(QListWidget):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         key = event.key()
-        if key in _ACTS:
+        if self._stray.takes(event):
+            if key not in _ACTS:
+                self.strayed.emit(event.text())
+        elif key in _ACTS:
             line = self.line_at(self.currentRow())
             if event.isAutoRepeat():
                 return
@@ -118,6 +125,7 @@ class StepList(QListWidget):
         super().keyReleaseEvent(event)
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
+        self._stray.forget()
         self.let_go.emit()
         super().focusOutEvent(event)
 

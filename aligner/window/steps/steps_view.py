@@ -49,6 +49,7 @@ class StepsView(QWidget):
         self.list.currentRowChanged.connect(self._chosen)
         self.list.acted.connect(door.act)
         self.list.let_go.connect(door.let_go)
+        self.list.strayed.connect(door.take_number)
         self.list.back_wanted.connect(door.leave)
         door.went_on.connect(self.finished)
         door.list_wanted.connect(self.take_keyboard)

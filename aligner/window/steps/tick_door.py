@@ -9,7 +9,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QCoreApplication, QEvent, Qt, Signal
+from PySide6.QtGui import QKeyEvent
 
 from aligner.assessment import StepStanding, StepState
 from aligner.drawing.theme import Theme
@@ -28,6 +29,7 @@ from aligner.window.steps.seen_value import doubt, wanted
 from aligner.window.widgets.hold_key import HoldKey
 
 HOLD_ASKS = marked("Hold point: press Space once more to pass it, or keep it held. Look first.")
+_STRAY = marked("Nothing was done: this step takes no reading.")
 _WHY_UNTICKED = marked(
     "Why is it unticked? Both entries stay in the log. Undo takes a mistaken tick back alone."
 )
@@ -143,6 +145,8 @@ class TickDoor(DoorRow):
     def act(self) -> None:
         """What Space, Enter and the button do; it asks first where it must."""
         standing = self._standing
+        if self.words.text() == say(_STRAY):
+            self.say("")
         if standing is None:
             self.went_on.emit()
             return
@@ -152,6 +156,17 @@ class TickDoor(DoorRow):
             self._ask_reason(say(_WHY_UNTICKED))
         elif self._is_value_good():
             self._tick_or_ask(standing)
+
+    def take_number(self, text: str) -> None:
+        """A number typed at a step goes into the box for the value, where there is one."""
+        if not self.value.isVisible():
+            self.hold_key.drop()
+            self.say(say(_STRAY))
+            return
+        self.value.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.value.selectAll()
+        key = QKeyEvent(QEvent.Type.KeyPress, 0, Qt.KeyboardModifier.NoModifier, text)
+        QCoreApplication.sendEvent(self.value, key)
 
     def let_go(self) -> None:
         """The key came up again."""
@@ -185,7 +200,7 @@ class TickDoor(DoorRow):
         standing, reason = self._standing, self.reason.text().strip()
         if standing is None:
             return
-        if not reason:
+        if not any(each.isalpha() for each in reason):  # a gauge's number is none
             self.say(say("Nothing was done: write a reason, or Escape to leave it."))
             self.reason.setFocus(Qt.FocusReason.OtherFocusReason)
         elif standing.state is StepState.DONE:

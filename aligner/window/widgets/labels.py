@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QSizePolicy, QVBoxLay
 
 from aligner.drawing.theme import GAP, ROOM
 from aligner.language import say
+from aligner.window.widgets.stray_number import StrayNumber
 from aligner.window.widgets.unbroken import as_written, unbroken
 
 
@@ -56,9 +57,12 @@ class MainButton(QPushButton):
 
     def __init__(self, text: str) -> None:
         super().__init__(text)
+        self._stray = StrayNumber()
         self.setProperty("main", True)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
+        if self._stray.takes(event):
+            return
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not event.isAutoRepeat():
             self.click()
         else:
