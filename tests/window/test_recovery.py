@@ -6,7 +6,6 @@ import subprocess
 import sys
 import time
 from dataclasses import replace
-from pathlib import Path
 
 import pytest
 
@@ -21,8 +20,7 @@ from aligner.window.files.autosave import WAIT_MS
 from aligner.window.main_window import MainWindow
 from tests.storage.test_files import CountedCalls
 from tests.window.conftest import Clock
-
-ROOT = Path(__file__).parents[2]
+from tests.window.whole_program import ROOT, started
 
 
 @pytest.fixture
@@ -409,41 +407,14 @@ def test_a_copy_of_a_living_program_counts_as_left_behind_when_it_is_long_silent
     assert not replace(copy, worker=Worker("x", this_worker().host, 0)).may_be_open_still()
 
 
-STARTED = """
-import os
-os.environ["QT_QPA_PLATFORM"] = "offscreen"
-from PySide6.QtCore import QTimer
-from aligner.window.application import run_window
-from aligner.window.main_window import MainWindow
-shown = MainWindow.show
-def show(self):
-    shown(self)
-    QTimer.singleShot(200, lambda: (print(self.question.text, flush=True), self.close()))
-MainWindow.show = show
-run_window(None)
-"""
-
-
 @pytest.mark.skipif(sys.platform in ("win32", "darwin"), reason="places as on Linux")
 def test_the_program_itself_offers_it_at_its_next_start(qtbot, make, folder, document, tmp_path):
     crash_with(qtbot, make, folder, document)
     state = tmp_path / "state" / "aligner"
     state.mkdir(parents=True)
     folder.rename(state / "recovery")
-    places = {
-        "XDG_STATE_HOME": str(tmp_path / "state"),
-        "XDG_CONFIG_HOME": str(tmp_path / "config"),
-    }
 
-    started = subprocess.run(
-        [sys.executable, "-c", STARTED],
-        cwd=ROOT,
-        env={**os.environ, **places},
-        capture_output=True,
-        text=True,
-        timeout=60,
-        check=True,
-    )
+    done = started(XDG_STATE_HOME=str(tmp_path / "state"), XDG_CONFIG_HOME=str(tmp_path / "config"))
 
-    assert "Edits of refit.job.json that were not saved were found" in started.stdout
+    assert "Edits of refit.job.json that were not saved were found" in done.stdout
     assert len(recovery_copies(state / "recovery")) == 1

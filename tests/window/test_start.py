@@ -1,25 +1,10 @@
 """The program starts whatever its settings file holds."""
 
-import os
-import subprocess
 import sys
-from pathlib import Path
 
 import pytest
 
-ROOT = Path(__file__).parents[2]
-
-STARTED = """
-from PySide6.QtCore import QTimer
-from aligner.window.application import run_window
-from aligner.window.main_window import MainWindow
-shown = MainWindow.show
-def show(self):
-    shown(self)
-    QTimer.singleShot(0, lambda: (print(self.sentence.text(), flush=True), self.close()))
-MainWindow.show = show
-run_window(None)
-"""
+from tests.window.whole_program import started
 
 
 @pytest.mark.skipif(sys.platform in ("win32", "darwin"), reason="places as on Linux")
@@ -34,17 +19,8 @@ run_window(None)
 def test_settings_that_were_edited_or_damaged_do_not_keep_it_from_starting(tmp_path, kept):
     (tmp_path / "Aligner").mkdir()
     (tmp_path / "Aligner" / "Aligner.conf").write_text(kept)
-    places = {"XDG_CONFIG_HOME": str(tmp_path), "XDG_STATE_HOME": str(tmp_path)}
 
-    started = subprocess.run(
-        [sys.executable, "-c", STARTED],
-        cwd=ROOT,
-        env={**os.environ, **places},
-        capture_output=True,
-        text=True,
-        timeout=60,
-        check=True,
-    )
+    done = started(XDG_CONFIG_HOME=str(tmp_path), XDG_STATE_HOME=str(tmp_path))
 
-    assert "Traceback" not in started.stderr
-    assert started.stdout.strip()
+    assert "Traceback" not in done.stderr
+    assert done.stdout.strip()
